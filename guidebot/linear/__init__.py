@@ -1,0 +1,1 @@
+"""A linear scorer over stems and character n-grams: fitted with numpy, scored without it."""

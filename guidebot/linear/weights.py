@@ -1,0 +1,174 @@
+"""Fitted weights as flat arrays: written once, mapped into memory, scored without numpy."""
+
+from __future__ import annotations
+
+import math
+import struct
+import sys
+from array import array
+from bisect import bisect_left
+from collections.abc import Mapping, Sequence
+from zlib import crc32
+
+from guidebot.linear.features import counts
+
+_MAGIC = b"GBW2"
+_HEADER = struct.Struct("<4sIIII")
+
+
+def feature_hash(feature: str) -> int:
+    """32-bit hash of a feature, the same in every process (CRC-32, ISO 3309)."""
+    return crc32(feature.encode("utf-8"))
+
+
+class Weights:
+    """Scores a text against each class of a fitted linear model.
+
+    Attributes:
+        classes: names of the classes, in the order of the scores.
+        stem_share: weight of the stem block against the character block, 0 to 1.
+
+    The arrays are: sorted feature hashes (uint32), idf (float32), row starts (uint32, one more
+    than features), class numbers (uint16) and weights (float32) of all rows one after another,
+    and one bias for each class (float32).
+    """
+
+    __slots__ = ("_bias", "_cols", "_hashes", "_idf", "_rows", "_starts", "classes", "stem_share")
+
+    def __init__(
+        self,
+        classes: Sequence[str],
+        stem_share: float,
+        hashes: Sequence[int],
+        idf: Sequence[float],
+        starts: Sequence[int],
+        cols: Sequence[int],
+        rows: Sequence[float],
+        bias: Sequence[float],
+    ) -> None:
+        self.classes = tuple(classes)
+        self.stem_share = stem_share
+        self._hashes = hashes
+        self._idf = idf
+        self._starts = starts
+        self._cols = cols
+        self._rows = rows
+        self._bias = bias
+
+    def scores(self, tokens: Sequence[str], stems: Sequence[str]) -> list[float]:
+        """One score for each class; a text without a known feature gets the biases."""
+        totals = list(self._bias)
+        stem_counts, char_counts = counts(tokens, stems)
+        self._add_block(stem_counts, math.sqrt(self.stem_share), totals)
+        self._add_block(char_counts, math.sqrt(1.0 - self.stem_share), totals)
+        return totals
+
+    def contributions(
+        self, tokens: Sequence[str], stems: Sequence[str], label: str, most: int = 8
+    ) -> list[tuple[str, float]]:
+        """The features that speak loudest for class `label`, strongest first, for a reviewer."""
+        column = self.classes.index(label)
+        found: list[tuple[str, float]] = []
+        stem_counts, char_counts = counts(tokens, stems)
+        for block, share in ((stem_counts, self.stem_share), (char_counts, 1 - self.stem_share)):
+            rows, norm = self._lookup(block)
+            if not norm:
+                continue
+            scale = math.sqrt(share) / norm
+            for feature, row, value in rows:
+                for at in range(self._starts[row], self._starts[row + 1]):
+                    if self._cols[at] == column:
+                        shown = feature.lstrip("\x01\x02")
+                        found.append((shown, value * scale * self._rows[at]))
+        found.sort(key=lambda pair: (-abs(pair[1]), pair[0]))
+        return found[:most]
+
+    def _lookup(self, block: Mapping[str, int]) -> tuple[list[tuple[str, int, float]], float]:
+        hashes, idf, size = self._hashes, self._idf, len(self._hashes)
+        rows: list[tuple[str, int, float]] = []
+        square = 0.0
+        for feature, count in block.items():
+            hashed = crc32(feature.encode("utf-8"))
+            row = bisect_left(hashes, hashed)
+            if row < size and hashes[row] == hashed:
+                value = (1.0 + math.log(count)) * idf[row] if count > 1 else idf[row]
+                rows.append((feature, row, value))
+                square += value * value
+        return rows, math.sqrt(square)
+
+    def _add_block(self, block: Mapping[str, int], share: float, totals: list[float]) -> None:
+        rows, norm = self._lookup(block)
+        if not norm:
+            return
+        scale = share / norm
+        starts, cols, weights = self._starts, self._cols, self._rows
+        for _, row, value in rows:
+            first, last = starts[row], starts[row + 1]
+            if first == last:
+                continue
+            scaled = value * scale
+            for column, weight in zip(cols[first:last], weights[first:last], strict=True):
+                totals[column] += scaled * weight
+
+    def dump(self) -> bytes:
+        """The arrays in little-endian order, with a header."""
+        names = "\n".join(self.classes).encode("utf-8")
+        names += b"\n" * (-len(names) % 8)
+        head = _HEADER.pack(
+            _MAGIC, len(self._hashes), len(self._rows), len(self.classes), len(names)
+        )
+        parts = [head, struct.pack("<f", self.stem_share), names]
+        for kind, values in (
+            ("I", self._hashes),
+            ("f", self._idf),
+            ("I", self._starts),
+            ("f", self._rows),
+            ("f", self._bias),
+            ("H", self._cols),
+        ):
+            block = array(kind, values)
+            if sys.byteorder != "little":
+                block.byteswap()
+            parts.append(block.tobytes())
+        return b"".join(parts)
+
+    @classmethod
+    def load(cls, raw: bytes | memoryview) -> Weights:
+        """Read what `dump` wrote; the arrays are views of `raw`, nothing is copied.
+
+        Raises:
+            ValueError: the bytes are not such a dump, or are cut short.
+        """
+        view = memoryview(raw)
+        try:
+            magic, features, entries, classes, name_bytes = _HEADER.unpack_from(view)
+        except struct.error as error:
+            raise ValueError("weights are cut short") from error
+        if magic != _MAGIC:
+            raise ValueError("not a weights file of this version")
+        at = _HEADER.size
+        (share,) = struct.unpack_from("<f", view, at)
+        at += 4
+        names = bytes(view[at : at + name_bytes]).decode("utf-8").strip("\n").split("\n")
+        at += name_bytes
+        blocks: list[memoryview] = []
+        for kind, size in (
+            ("I", features),
+            ("f", features),
+            ("I", features + 1),
+            ("f", entries),
+            ("f", classes),
+            ("H", entries),
+        ):
+            width = 2 if kind == "H" else 4
+            piece = view[at : at + size * width]
+            if len(piece) != size * width:
+                raise ValueError("weights are cut short")
+            if sys.byteorder != "little":
+                swapped = array(kind, piece.tobytes())
+                swapped.byteswap()
+                piece = memoryview(swapped)
+            blocks.append(piece.cast("B").cast(kind))
+            at += size * width
+        hashes, idf, starts, rows, bias, cols = blocks
+        return cls(names, share, hashes, idf, starts, cols, rows, bias)

@@ -1,0 +1,1 @@
+"""Search: first the need, then the passage for this sleeve, part and stage."""
