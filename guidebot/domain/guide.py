@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from guidebot.domain.activity import Activity
 from guidebot.domain.answer import Stamp
@@ -40,8 +40,9 @@ class FitStep:
     Attributes:
         key: name of the step.
         ask: the question.
-        options: what can be chosen: (label, goes) where goes is `next`, `step:KEY`,
-            `passage:ID`, `pictures:ID` (send pictures, see passage ID) or `alert:SIGN`.
+        options: what can be chosen: (label, goes) where goes is `next` (on the last step: the
+            check is done), `step:KEY`, `need:KEY` (the passage that answers this need),
+            `pictures:KEY` (send pictures; the passage of this need says more) or `alert:SIGN`.
     """
 
     key: str
@@ -79,6 +80,7 @@ class Guide:
             guide does not answer, `courtesy` thanks and greetings.
         vocabulary: owners' word or phrase to the guide's word.
         stamp: version and hash over every file.
+        topics: title by topic, in the order of the file.
     """
 
     needs: Mapping[str, Need]
@@ -93,3 +95,4 @@ class Guide:
     putting_on: tuple[HandsOnStep, ...]
     taking_off: tuple[HandsOnStep, ...]
     stamp: Stamp
+    topics: Mapping[str, str] = field(default_factory=dict)
