@@ -1,0 +1,1 @@
+"""Injury signs: rules and a wide net, one verdict; needs no guide and reads none."""

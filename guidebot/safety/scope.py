@@ -1,0 +1,153 @@
+"""How each word is meant: as a fact about this dog now, or denied, past, supposed, another's."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from enum import IntFlag
+
+from guidebot.safety.spans import Found
+
+
+class Meant(IntFlag):
+    """Why a word is not a report; 0 means it is one."""
+
+    FACT = 0
+    DENIED = 1
+    SUPPOSED = 2
+    PAST = 4
+    OTHERS = 8
+
+
+DENIAL_REACH = 9
+"""Words a denial reaches forward at most."""
+OTHER_REACH = 8
+"""Words another subject reaches forward at most."""
+
+
+def scopes(found: Found) -> list[Meant]:
+    """One value a word.
+
+    Each scope ends with its sentence at the latest; a denial also at `but`, at a comma that
+    begins a new thought, and at `and he`. Words inside a phrase of the lexicon (`won't stop`,
+    `not eating`) deny nothing.
+    """
+    count = len(found.words.forms)
+    meant = [Meant.FACT] * count
+    _deny(found, meant)
+    _deny_back(found, meant)
+    _suppose(found, meant)
+    _past(found, meant)
+    _others(found, meant)
+    return meant
+
+
+def _starts(found: Found, name: str) -> set[int]:
+    return {first for first, _ in found.spans.get(name, ())}
+
+
+def _mark(meant: list[Meant], places: Iterator[int] | range, why: Meant) -> None:
+    for at in places:
+        meant[at] |= why
+
+
+def _deny(found: Found, meant: list[Meant]) -> None:
+    words = found.words
+    fake = {at for first, stop in found.spans.get("negfake", ()) for at in range(first, stop)}
+    but = _starts(found, "butword")
+    restart = _starts(found, "restart")
+    for first, stop in found.spans.get("negword", ()):
+        if first in fake or first in found.phrase_at:
+            continue
+        helper = words.forms[first] not in _LISTING
+        for at in range(stop, min(stop + DENIAL_REACH, len(meant))):
+            if words.sentences[at] != words.sentences[first] or at in but:
+                break
+            if words.breaks[at]:
+                if "-" in words.breaks[at] and len(words.breaks[at]) == 1:
+                    pass
+                elif helper or at in restart or any(c in ";()\u2014" for c in words.breaks[at]):
+                    break
+            if (
+                at > stop
+                and words.forms[at - 1] in ("and", "so", "because")
+                and at in restart
+            ):
+                break
+            meant[at] |= Meant.DENIED
+
+
+_LISTING = frozenset(("no", "not", "never", "none", "without", "zero", "neither", "nor", "nothing"))
+
+
+def _deny_back(found: Found, meant: list[Meant]) -> None:
+    """`Limping? None.`: a short denial right after a question or a colon denies what is before."""
+    words = found.words
+    deny = _starts(found, "denyword")
+    fixed = _starts(found, "fixed")
+    first_of: dict[int, int] = {}
+    for at, sentence in enumerate(words.sentences):
+        first_of.setdefault(sentence, at)
+    for at, sentence in enumerate(words.sentences):
+        if first_of[sentence] != at or sentence == 0:
+            continue
+        if "?" in words.breaks[at] and at in deny and at not in found.phrase_at:
+            # `Swollen? Not sure` and `Normal? No, ...` leave the question open.
+            if words.forms[at : at + 2] in (["not", "sure"], ["no", "idea"]):
+                continue
+            begin = first_of.get(sentence - 1, at)
+            if at - begin <= 8:
+                _mark(meant, range(begin, at), Meant.DENIED)
+    for at in fixed | deny:
+        if words.breaks[at] in (":", "-", "\u2013", "\u2014") and at not in found.phrase_at:
+            follows = at + 1 < len(meant) and not words.breaks[at + 1] and at in deny
+            if not follows or words.forms[at] in ("none", "nil", "zero", "gone", "fine"):
+                begin = at - 1
+                while begin > 0 and words.clauses[begin - 1] == words.clauses[at - 1]:
+                    begin -= 1
+                _mark(meant, range(begin, at), Meant.DENIED)
+
+
+def _suppose(found: Found, meant: list[Meant]) -> None:
+    words = found.words
+    but = _starts(found, "butword")
+    now = _starts(found, "nowword")
+    for first, _ in found.spans.get("hypoword", ()):
+        for at in range(first, len(meant)):
+            if words.sentences[at] != words.sentences[first] or at in but or at in now:
+                break
+            meant[at] |= Meant.SUPPOSED
+    for first, stop in found.spans.get("ifword", ()):
+        for at in range(stop, len(meant)):
+            if words.sentences[at] != words.sentences[first] or at in but or words.breaks[at]:
+                break
+            meant[at] |= Meant.SUPPOSED
+
+
+def _past(found: Found, meant: list[Meant]) -> None:
+    words = found.words
+    places = found.spans.get("pastword", ())
+    if not places:
+        return
+    now = {words.sentences[first] for first, _ in found.spans.get("nowword", ())}
+    past = {words.sentences[first] for first, _ in places} - now
+    for at, sentence in enumerate(words.sentences):
+        if sentence in past:
+            meant[at] |= Meant.PAST
+
+
+def _others(found: Found, meant: list[Meant]) -> None:
+    words = found.words
+    dog = _starts(found, "dogword")
+    for first, stop in found.spans.get("othersubj", ()):
+        reach = range(stop, min(stop + OTHER_REACH, len(meant)))
+        inside = [at for at in reach if words.sentences[at] == words.sentences[first]]
+        if any(at in dog for at in inside):
+            continue
+        _mark(meant, range(first, stop), Meant.OTHERS)
+        for at in inside:
+            meant[at] |= Meant.OTHERS
+    for first, stop in found.spans.get("selfsubj", ()):
+        for at in range(stop, min(stop + 3, len(meant))):
+            if words.sentences[at] != words.sentences[first] or words.breaks[at] or at in dog:
+                break
+            meant[at] |= Meant.OTHERS

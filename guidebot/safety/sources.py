@@ -1,0 +1,23 @@
+"""Names of the published lists the signs were taken from, as printed beside each sign."""
+
+AVMA = "American Veterinary Medical Association, 13 animal emergencies (as adapted by PAAWS RI)"
+AVMA_OLD = "American Veterinary Medical Association, older list of 17 emergencies (2014)"
+MISSOURI = (
+    "University of Missouri Veterinary Health Center, Recognizing a medical emergency "
+    "in small animals"
+)
+PRACTICES = "public emergency lists of several veterinary practices"
+ASPCA = "ASPCA Animal Poison Control, People foods to avoid feeding your pets"
+FDA_XYLITOL = "FDA Center for Veterinary Medicine, Paws Off! Xylitol is Toxic to Dogs"
+FDA_PAIN = "FDA Center for Veterinary Medicine, Get the Facts about Pain Relievers for Pets"
+FDA_NSAID = "FDA on prescribed pain relievers: stop-and-call signs (2013)"
+NPIAP = "National Pressure Injury Advisory Panel, staging of pressure injuries (2016)"
+SPLINT = "NHS Fife, Splint care: instructions and precautions (for people)"
+AFO = "George Eliot Hospital and Mersey Care NHS, AFO leaflets (for people)"
+CASTS = "Meeson et al., VCOT 2011;24:126-131 (soft-tissue injury under casts)"
+BANDAGE = "home-care pages of veterinary practices and referral hospitals: bandage check"
+ROSEN = "Rosen et al., Front Vet Sci 2022;9:892662 (orthosis complications)"
+OTHER_KNEE = "Muir et al., PLoS One 2011;6:e25331 (rupture in the other knee)"
+LAMENESS = "Canine Lameness (Duerr, ed.), section 1.3.5; AVMA list item 8"
+HEAT = "AVMA list item 10; Bruchim et al., J Vet Intern Med 2006;20:38-46"
+NONE = "common practice, no source"
