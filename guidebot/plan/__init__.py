@@ -1,0 +1,1 @@
+"""Arithmetic over protocol, case and date: pure functions, no files, no clock."""

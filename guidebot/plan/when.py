@@ -1,0 +1,419 @@
+"""Words of time in a question: on which day of wear is this dog?
+
+Only a time that is about this dog's wear counts. "Nineteen days in" does; "for 20 minutes",
+"every 2 hours", "9 year old dog", "in two weeks we travel" and "she limped last night" do not.
+Where a phrase can be read as two days ("five days in"), the lower one is taken: fewer hours.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from guidebot.errors import InputError
+from guidebot.plan.days import add_months, fitted_from
+from guidebot.plan.number_words import NUMBER, ORDINAL, read_number, read_ordinal
+from guidebot.text import plain
+
+_OUTRIGHT = re.compile(r"(?:it's|its|it is|we're|we are|he's|she's|now|today)\b")
+_MONTH_DAYS = 30.4375  # 365.25 / 12: mean Julian month, used only where no date is known
+
+
+@dataclass(frozen=True, slots=True)
+class When:
+    """A time for this dog.
+
+    Attributes:
+        day: day number (fitting day = 1).
+        fitted: the fitting day it implies, None if `on` was not given.
+        span: character offsets (start, end) in the text; take these words out before ranking.
+        quote: the words.
+        slack: how many days the owner's words may be off, for the comparison with a case.
+        from_fitting: the words say a time since the fitting ("two weeks in"); False for a day
+            of the calendar ("since Sunday") that was counted from `on`.
+        stage: key or name the owner gave in place of a day ("break-in"), else None.
+    """
+
+    day: int
+    fitted: date | None
+    span: tuple[int, int]
+    quote: str
+    slack: int = 0
+    from_fitting: bool = True
+
+    def agrees(self, day: int) -> bool:
+        """Can the owner's words mean this day number?"""
+        return abs(self.day - day) <= self.slack
+
+
+def read_when(text: str, on: date | None = None) -> When | None:
+    """Find the time a message gives for this dog.
+
+    Args:
+        text: cleaned text.
+        on: the day the message was written; without it calendar words ("since Sunday") and exact
+            months cannot be counted: the first are left alone, months count 30.44 days.
+
+    Returns:
+        The first time found, the most explicit kind first; None if there is none.
+    """
+    low = plain(text)
+    for pattern, reader in _READERS:
+        hits: list[When] = []
+        for match in pattern.finditer(low):
+            if _not_wear(low, match):
+                continue
+            found = reader(match, on)
+            when = _finish(found, text, low, *match.span(), on) if found else None
+            if when is not None:
+                hits.append(when)
+        # "month one this, month two that" is a list, not a time; "it's week nine" is said outright.
+        outright = [when for when in hits if _OUTRIGHT.match(plain(when.quote))]
+        chosen = outright or hits
+        if chosen and len({when.day for when in chosen}) == 1:
+            return chosen[0]
+    return None
+
+
+def without(text: str, when: When | None) -> str:
+    """The text with the words of time taken out, for ranking."""
+    if when is None:
+        return text
+    start, end = when.span
+    rest = f"{text[:start].rstrip()} {text[end:].lstrip()}".strip()
+    # A message that is nothing but a time keeps its words: there is nothing else to rank.
+    return re.sub(r"\s+([,.?!])", r"\1", rest).strip(" ,;") or text
+
+
+# ---------------------------------------------------------------- how a phrase is counted
+
+
+@dataclass(frozen=True, slots=True)
+class _Found:
+    """Elapsed time: months first, then days; `day` overrides both."""
+
+    day: int | None = None
+    months: int = 0
+    days: int = 0
+    slack: int = 0
+    from_fitting: bool = True
+
+
+def _finish(
+    found: _Found, text: str, low: str, start: int, end: int, on: date | None
+) -> When | None:
+    if found.day is not None:
+        day = found.day
+    elif on is None:
+        day = int(found.months * _MONTH_DAYS + 0.999) + found.days + 1
+    else:
+        try:
+            day = (on - (add_months(on, -found.months) - timedelta(days=found.days))).days + 1
+        except (InputError, OverflowError):
+            return None
+    if not 1 <= day <= 9_000:
+        return None
+    while end > start and low[end - 1] in " ,.;:!?":
+        end -= 1
+    fitted = fitted_from(day, on) if on is not None else None
+    return When(day, fitted, (start, end), text[start:end], found.slack, found.from_fitting)
+
+
+def _elapsed(match: re.Match[str], on: date | None) -> _Found | None:
+    """`nineteen days in`, `after five and a half weeks`, `nearly half a year`."""
+    amount = read_number(match["n"])
+    unit = match["unit"]
+    if amount is None or (match["n"] == "a" and unit == "day"):
+        return None
+    nearly = bool(
+        re.search(
+            r"\b(?:nearly|almost|not quite|just under|coming up (?:to|on)|going on"
+            r"|close to|just shy of)\b",
+            match.group(),
+        )
+    )
+    if unit.startswith(("year", "yr")):
+        months, days, slack = amount * 12, 0.0, 45
+    elif unit.startswith(("month", "mth", "mo")):
+        months, days, slack = amount, 0.0, 16
+    else:
+        size = {"w": 7, "f": 14}.get(unit[0], 1)
+        months, days, slack = 0.0, amount * size, 1 if size == 1 else size // 2 + 1
+    whole = int(months)
+    days += (months - whole) * 30
+    if unit.startswith("d") and re.search(r"\b(?:in|into|of it|of wear|of this)\b$", match.group()):
+        # "Five days in" may be the fifth day or the sixth: take the lower.
+        days = max(days - 1, 0)
+    if nearly:
+        days -= 1 if unit.startswith(("d", "w")) else 10
+        if whole and days < 0:
+            whole, days = whole - 1, days + 30
+    return _Found(months=whole, days=max(int(days), 0), slack=slack)
+
+
+def _day_n(match: re.Match[str], on: date | None) -> _Found | None:
+    """`day 6`, `the 4th day`, `week two`, `first week`, `month four`, `the third month`."""
+    groups = match.groupdict()
+    raw = groups.get("n") or ""
+    amount = read_ordinal(raw) if groups.get("ord") else read_number(raw)
+    if groups.get("ord"):
+        amount = read_ordinal(groups["ord"])
+    if amount is None or amount < 1 or amount != int(amount):
+        return None
+    number, unit = int(amount), match["unit"]
+    if match.string[: match.start()].endswith("after "):
+        number += 1
+    if unit.startswith("d"):
+        return _Found(day=number)
+    if unit.startswith("w"):
+        return _Found(day=7 * (number - 1) + 1, slack=7)
+    return _Found(months=number - 1, days=0, slack=31)
+
+
+def _day_one(match: re.Match[str], on: date | None) -> _Found:
+    return _Found(day=1)
+
+
+def _yesterday(match: re.Match[str], on: date | None) -> _Found:
+    return _Found(days=1)
+
+
+_DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+
+
+def _weekday(match: re.Match[str], on: date | None) -> _Found | None:
+    """`since Sunday`, `got it on Friday`: the last such day before today."""
+    if on is None:
+        return None
+    wanted = next((i for i, d in enumerate(_DAYS) if match["wd"].startswith(d[:3])), None)
+    if wanted is None:
+        return None
+    back = (on.weekday() - wanted) % 7 or 7
+    if re.search(r"\blast week\b|\bweek before\b|\ba week (?:last|past)\b", match.group()):
+        back += 7 if back < on.weekday() + 1 else 0
+    return _Found(days=back, slack=1, from_fitting=False)
+
+
+_MONTHS = (
+    "january",
+    "february",
+    "march",
+    "april",
+    "may",
+    "june",
+    "july",
+    "august",
+    "september",
+    "october",
+    "november",
+    "december",
+)
+
+
+def _calendar(match: re.Match[str], on: date | None) -> _Found | None:
+    """`fitted on 3 March`, `since March 3rd`, `got it on 2026-03-03`."""
+    if on is None:
+        return None
+    groups = match.groupdict()
+    if groups.get("iso"):
+        try:
+            then = date.fromisoformat(groups["iso"])
+        except ValueError:
+            return None
+    else:
+        name = (groups.get("m1") or groups.get("m2") or "")[:3]
+        month = next((i for i, m in enumerate(_MONTHS, 1) if m.startswith(name)), None)
+        number = int(groups.get("d1") or groups.get("d2") or 1)
+        if month is None:
+            return None
+        then = _latest(month, number, on)
+        if then is None:
+            return None
+    gone = (on - then).days
+    return _Found(days=gone, slack=0, from_fitting=False) if gone >= 0 else None
+
+
+def _latest(month: int, number: int, on: date) -> date | None:
+    for year in (on.year, on.year - 1):
+        try:
+            then = date(year, month, number)
+        except ValueError:
+            continue
+        if then <= on:
+            return then
+    return None
+
+
+# ---------------------------------------------------------------- the phrases
+
+_UNIT = r"(?P<unit>days?|weeks?|wks?|fortnights?|months?|mths?|mos?|years?|yrs?)\b"
+_N = rf"(?P<n>{NUMBER})"
+_ROUGH = (
+    r"(?:(?:about|around|roughly|nearly|almost|only|just(?: under| over| shy of)?|over|more than|"
+    r"less than|a good|a full|not quite|at least|exactly|already|maybe|now|some|close to|going on|"
+    r"coming up (?:to|on)|like|barely|the best part of|well over) )*"
+)
+_THING = (
+    r"(?:it|this|one|hers|brace|boot|device|orthosis|orthotic|splint|support|contraption|gadget|"
+    r"leg|leg thing|knee thing|thing|sleeve)"
+)
+_THE = r"(?:(?:the|his|her|our|my|its|a|that|this|new|brand|bionic|plastic|knee|leg) )*"
+_OBJECT = rf"{_THE}{_THING}\b"
+_IT_IS = r"(?:it's|its|it is|we are|we're|he's|she's|he is|she is|now|today is|this is)"
+_WD = r"(?P<wd>(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?)\b"
+_NAMES = "|".join(f"{m[:3]}(?:{m[3:]})?" if m[3:] else m for m in _MONTHS)
+_DATE = (
+    r"(?:(?P<iso>\d{4}-\d\d-\d\d)|"
+    rf"(?:the )?(?P<d1>\d{{1,2}})(?:st|nd|rd|th)?(?: of)? (?P<m1>{_NAMES})\b|"
+    rf"(?P<m2>{_NAMES})\b(?: (?:the )?(?P<d2>\d{{1,2}})(?:st|nd|rd|th)?\b)?)"
+)
+_SINCE_FIT = (
+    r"(?:post|after|since|from|past|following)[ -]?(?:(?:the|his|her|its|our|being|getting|starting|"
+    r"(?:he|she|we|they|i|it) (?:was|got|were|started|had|put)) )*"
+    r"(?:new )?(?:fitting|fitted|fit|brace|device|orthosis|orthotic|dispense|delivery|day one|it)\b"
+)
+_CLAUSE_END = (
+    r"(?=$| *[,.;?!)]| (?:and|can|could|may|might|is|are|with|so|now|he|she|we|it|but|i|do|does|"
+    r"should|what|how|when|to this|to it|wearing|using|on|at|today)\b)"
+)
+_ORD = rf"(?P<ord>{ORDINAL})"
+_ORD_END = r"(?! (?:of (?:the month|next|last)|back|in a row|running|over|they|off))"
+_TODAY = (
+    r"(?:today|this morning|this afternoon|this evening|tonight|just now|an hour ago|(?:at )?"
+    r"(?:noon|lunch(?:time)?|midday)|at (?:one|two|three|four|nine|ten|eleven|\d{1,2}(?:[.:]\d\d)?)"
+    rf"(?: ?(?:am|pm|o'clock))?|{NUMBER} (?:minutes|mins?|hours?) ago)\b"
+)
+_TAKEN = r"(?:picked|collected|received|fetched|been fitted|was fitted|were fitted|got fitted)"
+_GOT_IT = (
+    rf"(?:(?:got|started|began|had|brought|getting|wearing|worn) (?:\w+ )?{_OBJECT}"
+    rf"|{_TAKEN}(?: up)?(?: {_OBJECT})?|fitted(?: with)?(?: {_OBJECT})?|we (?:just )?started"
+    r"|got (?:\w+ ){0,2}fitted|(?:got|get|getting|just) home (?:from the fitt\w+|with it)"
+    rf"|{_THE}(?:brace|device|orthosis|splint|boot|parcel|it) (?:came|arrived)"
+    r"(?! off| loose| undone| down)(?: in the post)?"
+    rf"|(?:fitter|they|clinic) (?:put|strapped|fitted) {_OBJECT}(?: on)?)"
+)
+_AGO_NOT = (
+    r"(?! (?:of age|old|ago|older|younger|more|extra|longer|per|a day|off|break|apart|to be|to get|"
+    r"without|away|early|late))"
+)
+
+_SPECS = (
+    # three months post fitting; two weeks since we got the brace
+    (rf"\b(?:(?:{_IT_IS}|at|after|been) )*{_ROUGH}{_N}[ -]?{_UNIT}\.?[ -]{_SINCE_FIT}", _elapsed),
+    # it's day 6; we're in week three; month four
+    (
+        rf"\b(?:(?:{_IT_IS}|are|is|in|into|on|at|by|only|still|just|about) )*"
+        rf"(?P<unit>day|week|wk|month|mth)[ -]?#?(?P<n>{NUMBER})\b"
+        r"(?! ?(?:times?|hours?|h\b|days?|weeks?|months?|years?))",
+        _day_n,
+    ),
+    # the 4th day; his first week; the third month
+    (
+        rf"\b(?:(?:on|in|into|during|only|still|at|by|for|{_IT_IS}) )*(?:(?:the|his|her|our|its|"
+        rf"their|my) )?(?:very )?{_ORD} (?P<unit>day|week|month)\b{_ORD_END}",
+        _day_n,
+    ),
+    # nineteen days in; two weeks into it; six weeks of wear
+    (
+        rf"\b(?:(?:{_IT_IS}|at|after|only|is|are) )*{_ROUGH}{_N}[ -]?{_UNIT} (?:(?:now|along|down|"
+        rf"already) )?(?:in\b{_CLAUSE_END}|into\b(?: (?:the |this |our |his |her )?(?:it|wear|"
+        r"brace|device|treatment|journey|course|process|program(?:me)?|thing|restrictions|"
+        r"break-in|recovery)\b)?|of (?:wear|wearing|having it|(?:the )?brace|the device)\b|"
+        rf"along\b|(?:with|in|wearing|using) {_OBJECT})",
+        _elapsed,
+    ),
+    # it's been two weeks; he's had it for five weeks; wearing it for a month
+    (
+        r"\b(?:now that )?(?:it's|its|it has|it is|that's|has|have|he's|she's|they've|we've|i've|"
+        r"we have|now) (?:only |just |already |now |really )*been (?:on (?:him|her) )?(?:for )?"
+        rf"{_ROUGH}{_N}[ -]?{_UNIT}(?! walks?\b)",
+        _elapsed,
+    ),
+    (
+        rf"\b(?:had|worn|wearing|wears|wore|using|been in|in|been on|with) {_OBJECT}(?: on)?"
+        rf"(?: (?:him|her|his leg|her leg))?(?: now)? (?:for )?(?!one day){_ROUGH}{_N}[ -]?{_UNIT}"
+        r"(?! walks?\b)",
+        _elapsed,
+    ),
+    # after five and a half weeks; at four months; nearly half a year
+    (
+        rf"\b(?:after|at|past|we're|we are|it's|its|now|by now) {_ROUGH}{_N}[ -]?{_UNIT}{_AGO_NOT}",
+        _elapsed,
+    ),
+    (
+        rf"\b(?<!took )(?<!for )(?<!take )(?:nearly|almost|not quite) {_N}[ -]?{_UNIT}{_AGO_NOT}",
+        _elapsed,
+    ),
+    # got it three weeks ago; ten days ago he was fitted
+    (rf"\b{_GOT_IT}[^.?!,]{{0,20}}? {_ROUGH}{_N}[ -]?{_UNIT} (?:ago|back)\b", _elapsed),
+    (
+        rf"\b{_N}[ -]?{_UNIT} ago (?:he |she |we |i |they |it )?(?:was |were )?(?:just )?{_GOT_IT}",
+        _elapsed,
+    ),
+    # got it yesterday; picked it up at noon; our first day
+    (rf"\b{_GOT_IT}[^.?!,]{{0,30}}?\byesterday\b", _yesterday),
+    (
+        r"\byesterday was (?:(?:the|his|her|our) )?(?:very )?(?:first day|day one|day 1|"
+        r"fitting day)\b",
+        _yesterday,
+    ),
+    (rf"\b(?:just |only |literally )*{_GOT_IT}[^.?!,]{{0,30}}?\b{_TODAY}", _day_one),
+    (
+        rf"\b(?:only |literally )*just (?:now )?(?:got|picked|collected|received|been fitted|"
+        rf"brought)(?: up)? (?:{_OBJECT}(?: up| fitted| home)?|(?:him|her) fitted)",
+        _day_one,
+    ),
+    (
+        r"\b(?:today is |it's |this is |being )?(?:(?:the|his|her|our|a) )?(?:very )?(?:first (?:ever )?day|opening day|"
+        r"(?:very )?first go|fitting day|day of (?:the )?(?:fitting|dispense))\b|"
+        r"\b(?:fitted|brand new|new) today\b",
+        _day_one,
+    ),
+    # since Sunday; got it on Friday; fitted on 3 March
+    (
+        rf"\b(?:{_GOT_IT}|in {_OBJECT}|(?:put|went|been) (?:it )?on(?: (?:him|her))?)"
+        rf"(?: \w+){{0,3}}? (?:since|on|last) (?:last |this |the )?{_WD}(?: last week)?",
+        _weekday,
+    ),
+    (
+        rf"(?:^|[,.;(] ?|\b(?:been|started|begun|new|going|ever|it's) )since (?:last )?{_WD}"
+        r"(?= *(?:$|[,.;?!]))",
+        _weekday,
+    ),
+    (
+        rf"\b(?:{_GOT_IT}|in {_OBJECT}|fitting)(?: \w+){{0,3}}? (?:since|on|from|in|was|of) {_DATE}",
+        _calendar,
+    ),
+)
+_READERS = tuple((re.compile(pattern), reader) for pattern, reader in _SPECS)
+
+# A match is not about wear when words like these stand right after or right before it.
+_AFTER_NOT = re.compile(
+    r"^[ -]*(?:old\b|of age|(?:after|post|following|from)[ -]?(?:the |his |her |an? )?(?:surgery|"
+    r"op\b|operation|injury|tear|x-?ray|accident|tplo|tta|spay|vaccin|litter|birth)|post[ -]?op|"
+    r"since (?!sun|mon|tue|wed|thu|fri|sat)|of (?:limping|rain|snow)|limping|rain|snow|without|off\b|"
+    r"on holiday|away\b|sick|(?:with|a|the)* ?(?:cough|cold|flu|limp)\b)"
+)
+_BEFORE_NOT = re.compile(
+    r"(?:\b(?:in|within|every|every other|next|another|once|twice|each|until|till|from|to|off for|"
+    r"for the (?:next|last)|without it for|missed|skip(?:ped)?|limp(?:ed|ing)?|"
+    r"compared (?:it )?with[^.?!]{0,30}|compare[^.?!]{0,30}|past|happens (?:on|in)|in his|in her)) ?$"
+)
+_TROUBLE = re.compile(
+    r"\b(?:limp(?:ed|ing|s)?|sick|ill|vomit(?:ed|ing)?|pregnant|lame|sore|coughing|itch(?:ed|ing|y)?|"
+    r"licking|chewing|raining|snowing|pouring|away|off|out of it|without(?: it)?|not|didn't|"
+    r"didnt|nobody|nothing|never|don't|hasn't|haven't|red|dead|dry|hot|cold|holiday|the strap was)"
+    r"\b[^.?!,;]{0,30}$"
+)
+
+
+def _not_wear(low: str, match: re.Match[str]) -> bool:
+    start, end = match.span()
+    before, after = low[max(0, start - 60) : start].rstrip(), low[end : end + 40]
+    if _AFTER_NOT.search(after) or _BEFORE_NOT.search(before):
+        return True
+    # "nobody put it on for a fortnight", "limping for two weeks": trouble or a gap, not wear.
+    is_length = match.groupdict().get("n") and "unit" in match.groupdict()
+    trouble = _TROUBLE.search(before + match.group()[:12] if is_length else before)
+    return bool(trouble) and bool(re.search(r"\b(?:for|since|been)\b|\d", match.group()))
