@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from functools import lru_cache
 
 from guidebot.text import plain
@@ -28,10 +28,22 @@ def _stemmer() -> Stem:
     return stem
 
 
+_PRIMED: dict[str, str] = {}
+
+
+def prime(stems: Mapping[str, str]) -> None:
+    """Make stems known that were computed before, so that the stemmer need not be loaded.
+
+    Args:
+        stems: stem of each word whose stem differs from it, and `word: word` for others.
+    """
+    _PRIMED.update(stems)
+
+
 @lru_cache(maxsize=65_536)
 def stem(word: str) -> str:
     """The Snowball English stem of a lower-case word (M. F. Porter's english algorithm)."""
-    return _stemmer()(word)
+    return _PRIMED.get(word) or _stemmer()(word)
 
 
 def words(text: str) -> list[str]:

@@ -1,0 +1,1 @@
+"""The one path from a message to an answer."""

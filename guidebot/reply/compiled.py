@@ -1,0 +1,163 @@
+"""The compiled guide: made once from the content folder, kept in the user's cache."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import os
+import sys
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from guidebot import __version__, blob
+from guidebot.domain.guide import Guide
+from guidebot.guide.codec import from_plain, to_plain
+from guidebot.linear.weights import Weights
+from guidebot.safety import compiled as safety
+from guidebot.search.engine import SearchEngine
+
+Say = Callable[[str], None]
+FORMAT = "7"
+"""Changed whenever the same guide would compile to other bytes."""
+
+_KEEP = 4
+"""Compiled guides kept in the cache; older ones are removed."""
+
+
+@dataclass(frozen=True, slots=True)
+class Compiled:
+    """A guide with its search engine and the wide net's weights (None if they are damaged)."""
+
+    guide: Guide
+    engine: SearchEngine
+    net: Weights | None
+
+
+def cache_folder() -> Path:
+    """`GUIDEBOT_CACHE`, else the platform's folder for caches."""
+    named = os.environ.get("GUIDEBOT_CACHE")
+    if named:
+        return Path(named)
+    home = Path.home()
+    if sys.platform == "win32":
+        return Path(os.environ.get("LOCALAPPDATA", home / "AppData" / "Local")) / "guidebot"
+    if sys.platform == "darwin":
+        return home / "Library" / "Caches" / "guidebot"
+    return Path(os.environ.get("XDG_CACHE_HOME") or home / ".cache") / "guidebot"
+
+
+def open_compiled(
+    content: Path | None, *, say: Say = lambda _: None, cache: bool = True
+) -> Compiled:
+    """Open the guide, compiling it if the cache has no compiled form of just these files.
+
+    Args:
+        content: the content folder, None to look for it (`guide.files.find_content`).
+        say: told what is being done while compiling.
+        cache: read and write the cache; a cache that cannot be written is passed over.
+
+    Raises:
+        ContentError: the guide is missing or has faults.
+    """
+    folder = _find(content)
+    quick = folder_print(folder)
+    if cache:
+        found = _from_cache(quick)
+        if found is not None:
+            return found
+    sections = compile_guide(folder, say)
+    data = blob.pack(sections)
+    if cache:
+        _to_cache(quick, data)
+    return _load(blob.unpack(data))
+
+
+def _find(content: Path | None) -> Path:
+    from guidebot.guide.files import find_content
+
+    return find_content(content).resolve()
+
+
+def folder_print(folder: Path) -> str:
+    """A fingerprint of the folder by name, size and time of every file: no file is opened.
+
+    Changes with the program's version and with the injury rules, which are compiled in.
+    """
+    total = hashlib.sha256(
+        f"{FORMAT} {__version__} {sys.version_info[:2]} {safety.stamp().hash} {folder}".encode()
+    )
+    for path, size, changed in sorted(_files(str(folder))):
+        total.update(f"{path}\0{size}\0{changed}\0".encode("utf-8", "surrogateescape"))
+    for path, size, changed in sorted(_files(str(Path(safety.__file__).parent / "data"))):
+        total.update(f"{path}\0{size}\0{changed}\0".encode("utf-8", "surrogateescape"))
+    return total.hexdigest()[:24]
+
+
+def _files(folder: str) -> list[tuple[str, int, int]]:
+    found: list[tuple[str, int, int]] = []
+    with os.scandir(folder) as entries:
+        for entry in entries:
+            if entry.is_dir(follow_symlinks=False):
+                found += _files(entry.path)
+            elif entry.name.endswith((".md", ".yaml", ".txt", ".tsv")):
+                status = entry.stat()
+                found.append((entry.path, status.st_size, status.st_mtime_ns))
+    return found
+
+
+def compile_guide(folder: Path, say: Say = lambda _: None) -> dict[str, bytes]:
+    """Read the guide and make every section of its compiled form; needs yaml and numpy.
+
+    Raises:
+        ContentError: the guide has faults.
+    """
+    from guidebot.guide.read import read_guide
+
+    say("reading the guide")
+    guide = read_guide(folder)
+    sections = {"guide": json.dumps(to_plain(guide)).encode("utf-8")}
+    sections.update(SearchEngine.compile(guide, lambda what: say(f"questions: {what}")))
+    sections.update(_compile_safety(guide.wordings, lambda what: say(f"injury signs: {what}")))
+    return sections
+
+
+def _compile_safety(wordings: Mapping[str, tuple[str, ...]], say: Say) -> dict[str, bytes]:
+    from guidebot.safety import net
+
+    say("rules")
+    return {"rules": safety.dump(safety.build()), "net": net.fit_net(wordings, say).dump()}
+
+
+def _load(sections: Mapping[str, memoryview]) -> Compiled:
+    guide = from_plain(json.loads(bytes(sections["guide"])), {})
+    engine = SearchEngine.load(guide.passages, sections)
+    # Damaged safety sections must not look like a quiet net: without them every message gets the
+    # fixed stop-and-call text (`safety.judge`).
+    try:
+        net: Weights | None = Weights.load(sections["net"])
+    except (KeyError, ValueError):
+        net = None
+    try:
+        safety.use(safety.load(sections["rules"]))
+    except (KeyError, ValueError):
+        safety.use(safety.build())
+    return Compiled(guide, engine, net)
+
+
+def _from_cache(quick: str) -> Compiled | None:
+    try:
+        return _load(blob.map_file(cache_folder() / f"guide-{quick}.bin"))
+    except (OSError, ValueError, KeyError, TypeError, IndexError):
+        return None  # missing or damaged: it is made anew
+
+
+def _to_cache(quick: str, data: bytes) -> None:
+    folder = cache_folder()
+    try:
+        blob.write_whole(folder / f"guide-{quick}.bin", data)
+        kept = sorted(folder.glob("guide-*.bin"), key=lambda p: p.stat().st_mtime, reverse=True)
+        for old in kept[_KEEP:]:
+            old.unlink(missing_ok=True)
+    except OSError:
+        return  # a read-only home only costs time
