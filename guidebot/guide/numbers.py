@@ -25,15 +25,18 @@ NEEDED = {
     "walk.build": "min",
     "walk.build_every": "week",
     "skin.fade": "min",
+    "course.shortest": "month",
+    "course.longest": "month",
     "recheck.first": "week",
 }
-"""Numbers that the wear plan computes with, and their units: no guide works without them."""
+"""Numbers that the plan computes with, and their units: no guide works without them."""
 
 _NOT_LESS = (
     ("wear.target", "wear.first_day"),
     ("wear.target", "wear.restart"),
     ("wear.session_first_max", "wear.session_first"),
     ("walk.longest", "walk.usual"),
+    ("course.longest", "course.shortest"),
 )
 
 
