@@ -8,7 +8,8 @@ from itertools import product
 from typing import Any
 
 from guidebot.safety.lexicon_body import BODY, DEVICE, FLUID, SUBSTANCE
-from guidebot.safety.lexicon_find import ACTION, DO, HURT, LOOK, MORE
+from guidebot.safety.lexicon_find import ACTION, DO, HURT, LOOK
+from guidebot.safety.lexicon_more import MORE
 from guidebot.safety.lexicon_talk import TALK
 from guidebot.safety.tokens import skeleton
 

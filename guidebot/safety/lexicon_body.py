@@ -15,7 +15,7 @@ BODY: dict[str, str] = {
     " rear end, rear half, foreleg, hock, =thigh, forearm, tibia, femur, upper arm, front arm",
     "limbpart": "@foot, @ankle, @knee, @leg",
     "groin": "groin, inner thigh, inside of ~ thigh, inside thigh, armpit, between ~ legs, crotch",
-    "skin": "skin, flesh, hide",
+    "skin": "skin, flesh",
     "spot": "spot, patch, place, area, bit, mark, underneath, under ~ strap, under ~ brace,"
     " under ~ sleeve, under ~ pad, under ~ device, below ~ strap, where ~ strap, where ~ pad,"
     " where ~ brace, where ~ sleeve, where ~ sits, under it, under there, beneath",
@@ -60,11 +60,11 @@ FLUID: dict[str, str] = {
     " was sick, got sick, =sick on, sick in, upchuck, spew, hurl, brought up, bring up, bringing up,"
     " brings up, regurgitate, came back up, comes back up, coming back up, sick again, sick up,"
     " sicked up, sicking up, lost ~ breakfast, lost ~ dinner, =puked, chundered, chucking up,"
-    " chucked up, emptied ~ stomach, threw ~ up, throws ~ up, yak, honk up, keep ~ food down,"
+    " chucked up, emptied ~ stomach, threw ~ up, throws ~ up, honk up, keep ~ food down,"
     " keep ~ water down, keep ~ down, keeping ~ down, keeps ~ down, coughed up his dinner,"
     " coughed up her dinner, returns ~ dinner, comes right back, came right back, ralph, heaved up,"
     " sick twice, sick three, sick five, sick four, sick once, =sick everywhere, sick all",
-    "runs": "diarrhea, diarrhoea, =runs, the runs, =squits, squirts, loose stool, loose poo,"
+    "runs": "diarrhea, diarrhoea, the runs, had runs, has runs, got runs, terrible runs, bad runs, =squits, squirts, loose stool, loose poo,"
     " loose poop, runny poo, runny poop, runny stool, loose motion, liquid poo, watery poo,"
     " watery stool, watery poop, poop soup, brown water, pooping water, runny tummy, tummy upset,"
     " upset tummy, the trots, =loosey goosey, splatter, soft stool, soft poo, mushy poo, sloppy poo,"
@@ -76,7 +76,7 @@ FLUID: dict[str, str] = {
     "pus": "pus, ooze, oozy, weep, weepy, seep, discharge, goo, gunk, gooey, yellow stuff, sticky,"
     " slime, slimy, leak, crusty, crust, scab, yellow liquid, wet, damp, soggy, moist, ichor,"
     " stuck to, sticking to, glued, clear liquid, clear fluid, yellow crust, green, yellowish,"
-    " custard, glisten, matted, tacky, moisture, shiny, shine",
+    " custard, glistening, matted, tacky, moisture, oozes",
     "smell": "smell, smelly, stink, stinky, reek, pong, whiff, odor, odour, rotten, cheesy, off meat,"
     " rank, funky, =stench, hum like, niff, stank, foul, rancid, putrid",
 }
@@ -108,7 +108,7 @@ SUBSTANCE: dict[str, str] = {
     " toblerone, truffle, fudge, baking chocolate, liquorice gum, breath mint, salt block, salt"
     " lick, pretzel salt, brine, christmas pudding, tequila, scone, dark choc, choc chip, mouthwash,"
     " toothpaste, nutella, cocoa mulch, cocoa powder, peanut butter ~ sugar free, grounds from"
-    " ~ filter, coffee pod, apple pips, peach stone, peach pit, moldy, mouldy, mold, mould, compost",
+    " ~ filter, coffee pod, apple pips, peach stone, peach pit, moldy, mouldy, moldy, mouldy, compost heap",
     "poisonthing": "rat bait, rat poison, mouse poison, mouse bait, rodent bait, rodenticide, poison,"
     " slug bait, slug pellet, snail pellet, snail bait, antifreeze, coolant, deicer, screen wash,"
     " windshield fluid, bleach, cleaner, detergent, dishwasher tablet, laundry pod, washing pod,"
@@ -127,7 +127,7 @@ SUBSTANCE: dict[str, str] = {
     " oil, potpourri, reed diffuser, castor bean, wild garlic, nightshade, hemlock, ragwort, =deadly,"
     " begonia, aloe vera, peace lily, crocus, wisteria, boxwood, laurel, dumb cane, monstera, snake"
     " plant, hydrangea, iris, geranium, bait station, bait box, dead rat, poisoned rat, rat block,"
-    " blue block, green block, pool tablet, chlorine, limescale remover, lye, caustic, febreze,"
+    " blue block, green block, pool tablet, chlorine, limescale remover, caustic, febreze,"
     " air freshener, kettle descaler, fabric softener, washing powder, dryer sheet, hand sanitiser,"
     " hand sanitizer, sanitiser, sanitizer, nail varnish, magnet, lead weight, zinc cream,"
     " nappy cream, sunscreen, deodorant, contact lens solution, firelighter, roach trap, joint end,"

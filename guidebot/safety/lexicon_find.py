@@ -36,44 +36,12 @@ LOOK: dict[str, str] = {
     " dead, lifeless, lets me do anything, didnt react, didnt notice, not notice, didnt feel,"
     " cant feel, no sensation, nothing when i pinch, doesnt care ~ pinch, pinch ~ nothing,"
     " squeeze ~ nothing, wont react, isnt reacting, doesnt register, not pull, didnt pull, doesnt seem to feel",
-    "open": "open, raw, hole, sore, wound, cut, gash, ulcer, blister, graze, scrape, abrasion,"
-    " chafed, chafe, broken skin, skin broken, skin is broken, skin broke, skin is gone, skin gone,"
-    " skin came off, skin off, skin has come off, rubbed raw, rub raw, crater, split, crack, cracked,"
-    " carpet burn, rug burn, friction burn, burn, road rash, peeled, peel, peeling, flayed, meat,"
-    " raw meat, mince, minced, steak, ham, hamburger, burger, salami, bacon, skinless, ulcerated,"
-    " torn, lesion, nick, scratched open, red raw, skinned, like ~ peach without skin, bubble,"
-    " weeping, tender spot, blistered, popped blister, fluid filled, filled with, scab, scabby,"
-    " skinned knee, pepperoni, crevice, dent with, top layer, layer of skin, underlayer, pressure sore,"
-    " bedsore, bed sore, sores, hot spot, hotspot, eroded, worn through, wore through, gouge, flap,"
-    " sliced, lasagne, tartare, fillet, prosciutto, ground beef, uncooked, chicken breast,"
-    " like a burst, burst, tear in, skin tear, scalded, scald, pizza, pit, opening, break in,"
-    " like tomato, tomato, skinned tomato, sliced tomato, salmon, shoe blister, new shoes, heel blister",
-    "redskin": "red, redness, pink, pinkish, purple, reddish, rosy, angry, flushed, mark, ring,"
-    " stripe, line, band, groove, dent, indent, imprint, ridge, crease, furrow, pressure mark, blotch,"
-    " lobster, sunburn, strawberry, welt, redder, magenta, crimson, sock mark, red spot, dint, blush,"
-    " hickey, impression, print, outline, dented, stamp, bruise, red patch, halo, pattern, tramline,"
-    " trench, racing stripe, tattoo, rosé, salmon, maroon, scarlet",
-    "bald": "bald, balding, hairless, furless, bare patch, bare spot, bare skin, bald spot,"
-    " hair loss, fur loss, hair missing, fur missing, hair is missing, fur is missing, thin ~ fur,"
-    " thin ~ hair, thinning, fur ~ gone, hair ~ gone, no hair, no fur, fur ~ worn, hair ~ worn,"
-    " fur ~ rubbed, hair ~ rubbed, rubbed off ~ fur, rubbed off ~ hair, rubbed ~ fur, rubbed ~ hair,"
-    " fur ~ coming off, hair ~ coming off, fur ~ coming out, hair ~ coming out, hair ~ falling out,"
-    " fur ~ falling out, losing hair, losing fur, losing ~ fur, losing ~ hair, lost ~ fur, lost ~ hair,"
-    " moth eaten, threadbare, plucked, shaved, smooth patch, stubble, naked, bare strip, bare stripe,"
-    " bare ring, bare band, missing fur, missing hair, patch without, fur wont grow, skin shows,"
-    " see ~ skin through, skin showing, waxed, monk, tonsure, receding, clipped look, worn away,"
-    " like a waxed, peach fuzz, worn patch, shiny patch, thinned, bare as, fur is going, hair is going,"
-    " like a plucked, coat ~ worn, coat ~ gone, coat ~ thin, hair ~ snapped, broken hairs, bare area,"
-    " patch of ~ pink skin, patchy, mangy, crop circle, mown, rubbed away, fur rub, bare bit,"
-    " fur off, hair off, worn thin, fur ~ thinner, hair ~ thinner, baldness",
+    "open": "open, raw, hole, sore, wound, cut, gash, ulcer, blister, graze, scrape, abrasion, chafed, chafe, broken skin, skin broken, skin is broken, skin broke, skin is gone, skin gone, skin came off, skin off, skin has come off, rubbed raw, rub raw, crater, carpet burn, rug burn, friction burn, road rash, peeled, peel, peeling, flayed, raw meat, mince, minced, steak, hamburger, burger, salami, bacon, skinless, ulcerated, torn, lesion, nick, scratched open, red raw, skinned, like ~ peach without skin, weeping, tender spot, blistered, popped blister, fluid filled, scab, scabby, skinned knee, pepperoni, crevice, dent with, top layer, layer of skin, underlayer, pressure sore, bedsore, bed sore, sores, hot spot, hotspot, eroded, worn through, wore through, gouge, flap, sliced, lasagne, tartare, fillet, prosciutto, ground beef, uncooked, chicken breast, like a burst, burst, tear in, skin tear, scalded, scald, pit, opening, like tomato, skinned tomato, sliced tomato, shoe blister, heel blister",
+    "redskin": "red, redness, pink, pinkish, purple, reddish, rosy, angry, flushed, mark, ring, stripe, band, groove, dent, indent, imprint, ridge, crease, furrow, pressure mark, blotch, lobster, sunburn, strawberry, welt, redder, magenta, crimson, sock mark, red spot, dint, blush, hickey, impression, print, outline, dented, stamp, bruise, red patch, halo, pattern, tramline, trench, racing stripe, tattoo, rosé, salmon, maroon, scarlet",
+    "bald": "bald, balding, hairless, furless, bare patch, bare spot, bare skin, bald spot, hair loss, fur loss, hair missing, fur missing, hair is missing, fur is missing, thin ~ fur, thin ~ hair, thinning, fur ~ gone, hair ~ gone, no hair, no fur, fur ~ worn, hair ~ worn, fur ~ rubbed, hair ~ rubbed, rubbed off ~ fur, rubbed off ~ hair, rubbed ~ fur, rubbed ~ hair, fur ~ coming off, hair ~ coming off, fur ~ coming out, hair ~ coming out, hair ~ falling out, fur ~ falling out, losing hair, losing fur, losing ~ fur, losing ~ hair, lost ~ fur, lost ~ hair, moth eaten, threadbare, plucked, smooth patch, stubble, naked, bare strip, bare stripe, bare ring, bare band, missing fur, missing hair, patch without, fur wont grow, skin shows, see ~ skin through, skin showing, monk, tonsure, receding, clipped look, worn away, peach fuzz, worn patch, shiny patch, thinned, bare as, fur is going, hair is going, like a plucked, coat ~ worn, coat ~ gone, coat ~ thin, hair ~ snapped, broken hairs, bare area, patch of ~ pink skin, patchy, mangy, crop circle, mown, rubbed away, fur rub, bare bit, fur off, hair off, worn thin, fur ~ thinner, hair ~ thinner, baldness",
     "hot": "hot, warm, burning, heat, boiling, radiator, toasty, hotter, warmer, hot water bottle,"
     " on fire, oven, stove, kettle, roasting, baking, feverish, glowing, baked potato, toast",
-    "lumps": "hives, welt, bump, bumpy, rash, pimple, spots, weal, wheal, lump, rashy, itchy, itch,"
-    " scratching, scratches, scratch himself, scratch herself, bubble wrap, goosebump, goose bump,"
-    " dots, braille, nodule, raised, mosquito bites, nettle, acne, plucked chicken, chicken skin,"
-    " eczema, dandruff, flaky, red dots, red spots, pinprick, speckled, speckles, blotchy, blotches,"
-    " inflamed, pustule, topographic map, zit, measles, spotty, pox, itching, scaly, strawberry skin,"
-    " orange peel, sandpaper, peppered, prickly, allergic, allergy, reaction, contact dermatitis",
+    "lumps": "hives, welt, bump, bumpy, rash, pimple, spots, weal, wheal, lump, rashy, itchy, itch, scratching, scratch himself, scratch herself, bubble wrap, goosebump, goose bump, dots, braille, nodule, raised, mosquito bites, nettle, acne, plucked chicken, chicken skin, eczema, dandruff, flaky, red dots, red spots, pinprick, speckled, speckles, blotchy, blotches, inflamed, pustule, topographic map, zit, measles, spotty, pox, itching, scaly, strawberry skin, orange peel, sandpaper, peppered, prickly, allergic, allergy, reaction, contact dermatitis",
     "faceballoon": "balloon, pillow, hippo, hamster, shar pei, sharpei, lip filler, fillers,"
     " puffer fish, boxer after ~ fight, pumped up, chipmunk, bulldog, bloodhound, duck lips, botox,"
     " moon, football, twice ~ size, double ~ size, three sizes, cartoon, elephant man, sumo, bullfrog",
@@ -90,26 +58,7 @@ LOOK: dict[str, str] = {
     " marionette, puppet, ribbon, unscrewed, unattached, not attached, detached, like a sock, gate",
     "bone": "bone, bone showing, bone sticking",
     "broken": "broken, broke, fracture, fractured, snapped, shattered, break",
-    "crackdevice": "crack, cracked, cracking, split, snapped, broke, broken, sharp, jagged, bent, loose,"
-    " wobbly, came off, come off, coming off, fell off, fell out, fallen out, fallen off, missing,"
-    " lost, gone, torn, tore, ripped, rip, frayed, fraying, fray, wont close, wont stick, wont stay"
-    " shut, wont stay closed, doesnt close, doesnt stick, not stick, cant close, cant be closed, cant"
-    " do up, wont do up, wont hold, doesnt hold, not hold, splinter, chipped, chip, hairline,"
-    " fracture, popped off, popped out, pop off, undone, rattle, clunk, grinding, seized, jammed,"
-    " stuck, wont bend, wont open, wont move, dropped off, pulled out, pulled off, hanging by,"
-    " unravelled, unravelling, unraveled, come apart, came apart, coming apart, falling apart, fell"
-    " apart, in two, in half, in pieces, two pieces, snapping, snap, sticking out, poking out,"
-    " pokes, stripped, worn out, shot, bust, busted, buggered, knackered, kaput, given up, wonky,"
-    " gaping, delaminating, chewed through, chewed off, bitten off, bit off, burr, splintered, razor,"
-    " wont click, doesnt click, wont fasten, wont latch, misaligned, shattered, died, dead, ripped off,"
-    " floppy, no longer closes, no longer holds, no longer sticks, no longer stick, wont grip,"
-    " doesnt grip, lost its grip, given out, gave out, gave up, snagged, exposed, came away, come away,"
-    " broken off, snapped off, cracked off, warped, melted, dented, crushed, bends, flaps, off its,"
-    " unscrewed, working loose, work loose, worked loose, came loose, come loose, wobbles, wobbling,"
-    " doesnt stay, wont stay, wont lock, doesnt lock, squeaks and, chewed, unglued, peeling, peel off,"
-    " peeled off, separated, ungluing, sheared, dangling, squashed, flattened, ran over, run over,"
-    " drove over, nothing to hold, hanging off, comes undone, popping open, pops open, springs open,"
-    " opens by itself, keeps opening, opens itself, like a knife, like glass",
+    "crackdevice": "crack, cracked, cracking, split, snapped, broke, broken, sharp, jagged, bent, loose, wobbly, fell off, fell out, fallen out, fallen off, torn, tore, ripped, frayed, fraying, wont close, wont stick, wont stay shut, wont stay closed, doesnt close, doesnt stick, not stick, cant close, cant be closed, cant do up, wont do up, wont hold, doesnt hold, not hold, splinter, chipped, chip, hairline, fracture, popped off, popped out, pop off, rattle, clunk, grinding, seized, jammed, wont bend, wont open, wont move, dropped off, pulled out, pulled off, hanging by, unravelled, unravelling, unraveled, come apart, came apart, coming apart, falling apart, fell apart, in two, in half, in pieces, two pieces, snapping, snap, sticking out, poking out, pokes, stripped, worn out, busted, buggered, knackered, kaput, given up, wonky, gaping, delaminating, chewed through, chewed off, bitten off, bit off, burr, splintered, razor, wont click, doesnt click, wont fasten, wont latch, misaligned, shattered, ripped off, no longer closes, no longer holds, no longer sticks, no longer stick, wont grip, doesnt grip, lost its grip, given out, gave out, gave up, snagged, came away, come away, broken off, snapped off, cracked off, warped, melted, dented, crushed, bends, flaps, off its, unscrewed, working loose, work loose, worked loose, came loose, come loose, wobbles, wobbling, doesnt stay, wont stay, wont lock, doesnt lock, squeaks and, unglued, peeling, peel off, peeled off, separated, ungluing, sheared, dangling, squashed, flattened, ran over, run over, drove over, nothing to hold, hanging off, comes undone, popping open, pops open, springs open, opens by itself, keeps opening, opens itself, like a knife, like glass",
     "cutting": "sharp, jagged, cut me, cut my finger, cut myself, scratched me, razor, knife, snag,"
     " sawtooth, splinter, spike",
     "slides": "slide, slid, slip, slips, slipped, twist, rotate, turn, spin, spun, ride down, ride up,"
@@ -123,12 +72,7 @@ LOOK: dict[str, str] = {
     " into, press, presses, pressing, pinch, pinches, pinching, rub, rubs, rubbing, poke, pokes, bite"
     " into, bites into, biting into, gape, gaping, chafes, chafing, jab, jabs, push into, pushes into,"
     " scrape, scrapes, knock, knocks, bang, bangs, saws, ankle bracelet, like a sock",
-    "cutin": "cut in, cut into, cuts in, cuts into, cutting in, cutting into, dug in, dug into,"
-    " digging into, sunk in, sunk into, sunken into, buried in, embedded, disappeared into,"
-    " grown into, bitten into, strangling, strangled, sinking into, sits in ~ groove, deep groove,"
-    " too tight, cutting off, cheese wire, like string, tourniquet, rubber band, elastic band,"
-    " deep furrow, sausage string, tied sausage, muffin top, roast tied, rolled roast, spilling over,"
-    " bulging over, bulges over, bulges out, vanished into, swallowed by ~ skin, like a tied",
+    "cutin": "cut in, cut into, cuts in, cuts into, cutting in, cutting into, dug in, dug into, digging into, sunk in, sunk into, sunken into, buried in, embedded, disappeared into, grown into, bitten into, strangling, strangled, sinking into, sits in ~ groove, deep groove, too tight, cutting off, cheese wire, tourniquet, elastic band, deep furrow, sausage string, tied sausage, muffin top, roast tied, rolled roast, spilling over, bulging over, bulges over, bulges out, vanished into, swallowed by ~ skin, like a tied",
 }
 
 DO: dict[str, str] = {
@@ -145,32 +89,8 @@ DO: dict[str, str] = {
     " slower, relapse, setback, backslide, gone back, more and more, wrong direction, wasnt like this,"
     " rougher, steeper, did before, week one, day one again, back where, behind where, more lame,"
     " more limp, than last week, than yesterday, than before, than monday, than the first, used to",
-    "nofoot": "three legged, threelegged, three legs, 3 legs, three legger, 3 legged, 3legged, tripod,"
-    " three wheeler, on three, on 3, hopping, hop, holds ~ up, hold ~ up, holding ~ up, held up, held ~"
-    " up, holding up, carries ~ leg, carry ~ leg, carrying ~ leg, carries it, carrying it, tucked up,"
-    " tuck ~ up, tucks ~ up, tucked under, not touching ~ floor, not touching ~ ground, doesnt touch,"
-    " wont touch ~ floor, wont touch ~ ground, in the air, up in ~ air, off ~ ground, off ~ floor, no"
-    " weight, not ~ weight, wont ~ weight, doesnt ~ weight, not put ~ down, wont put ~ down, doesnt"
-    " put ~ down, wont stand on, doesnt stand on, wont step on, refuses to step on, not using ~ leg,"
-    " not using it, wont use ~ leg, wont use it, doesnt use ~ leg, not use ~ leg, stopped using,"
-    " stops using, quit using, wont put it, wont put ~ foot, wont put ~ paw, wont put ~ leg, keeps ~"
-    " lifted, keeps it lifted, keeps it up, leg ~ lifted, not putting ~ down, isnt putting, isnt using,"
-    " stork, flamingo, heron, pogo, kangaroo, three out of four, never touches, wont let ~ foot touch,"
-    " retired ~ leg, not bear, wont bear, non weight bearing, nonweight, toe touch, tricycle, milking"
-    " stool, doesnt lean on, wont lean on, hovering, hovers, hover, parked, wont set ~ down, set it down,"
-    " lifted leg, leg up, foot up, paw up, leg is up, levitating, ballerina, hasnt put ~ down, one short,"
-    " glued to ~ belly, wont load, doesnt load, landing gear, folded up, three of four, other three, spare",
-    "yelp": "yelp, yip, scream, cry, cried, cries, whimper, whine, squeal, squeak, shriek, growl, snap,"
-    " snarl, bite, nip, bit me, bares ~ teeth, bared ~ teeth, shows ~ teeth, showed ~ teeth, showing ~"
-    " teeth, flinch, wince, jerk away, jerks away, pull away, pulls away, pulls ~ away, pulled away,"
-    " jumps when, jump when, snatches ~ away, snatch ~ away, yank ~ away, yanks ~ away, moan, groan,"
-    " howl, wail, shies, turns ~ head, whips ~ round, whips ~ around, whip ~ round, lip curl, curls ~ lip,"
-    " curled ~ lip, hates me, air snap, snapped, went for me, goes for my hand, grabs my hand, mouths"
-    " my hand, mouthing, teeth on, freezes, stiffens, tenses, recoil, shrink, cringe, ow, ouch, hiss,"
-    " shudder, quiver, sore, hurt, hurts, hurting, pain, painful, tender, agony, ache, aches, touchy,"
-    " side eye, warning, hits the roof, hit the roof, through the roof, hit the ceiling, yowl, jolt,"
-    " squeaks, squealed, squeaked, whips, shot away, shoots away, gasps, squeaky toy, chews my, went for,"
-    " tried to bite, tries to bite, nips, ducks, flinches, bolts, whipped, guards",
+    "nofoot": "three legged, threelegged, three legs, 3 legs, three legger, 3 legged, 3legged, tripod, three wheeler, on three, on 3, holds ~ up, hold ~ up, holding ~ up, held up, held ~ up, holding up, carries ~ leg, carry ~ leg, carrying ~ leg, carries it, carrying it, tucked up, tuck ~ up, tucks ~ up, tucked under, not touching ~ floor, not touching ~ ground, doesnt touch, wont touch ~ floor, wont touch ~ ground, in the air, up in ~ air, off ~ ground, off ~ floor, no weight, not ~ weight, wont ~ weight, doesnt ~ weight, not put ~ down, wont put ~ down, doesnt put ~ down, wont stand on, doesnt stand on, wont step on, refuses to step on, not using ~ leg, not using it, wont use ~ leg, wont use it, doesnt use ~ leg, not use ~ leg, stopped using, stops using, quit using, wont put it, wont put ~ foot, wont put ~ paw, wont put ~ leg, keeps ~ lifted, keeps it lifted, keeps it up, leg ~ lifted, not putting ~ down, isnt putting, isnt using, stork, flamingo, heron, pogo, kangaroo, three out of four, wont let ~ foot touch, retired ~ leg, not bear, wont bear, non weight bearing, nonweight, toe touch, tricycle, milking stool, doesnt lean on, wont lean on, hovering, hovers, hover, wont set ~ down, set it down, lifted leg, leg is up, levitating, ballerina, hasnt put ~ down, glued to ~ belly, wont load, doesnt load, landing gear, three of four",
+    "yelp": "yelp, yip, scream, cry, cried, cries, whimper, whine, squeal, shriek, growl, snarl, bit me, bares ~ teeth, bared ~ teeth, shows ~ teeth, showed ~ teeth, showing ~ teeth, flinch, wince, jerk away, jerks away, pull away, pulls away, pulls ~ away, pulled away, jumps when, jump when, snatches ~ away, snatch ~ away, yank ~ away, yanks ~ away, moan, groan, wail, shies, turns ~ head, whips ~ round, whips ~ around, whip ~ round, lip curl, curls ~ lip, curled ~ lip, hates me, air snap, went for me, goes for my hand, grabs my hand, mouths my hand, mouthing, stiffens, recoil, cringe, ow, ouch, hiss, shudder, quiver, hurting, pain, painful, tender, agony, ache, aches, touchy, side eye, warning, hits the roof, hit the roof, through the roof, hit the ceiling, yowl, squealed, whips, shot away, shoots away, gasps, squeaky toy, went for, tried to bite, tries to bite, flinches, whipped",
     "touch": "touch, press, stroke, handle, pick up, lift, put ~ on, putting ~ on, hold, squeeze, rub,"
     " brush, pat, pet, bend, move, stand up, stands up, get up, gets up, getting up, lie down, lies down,"
     " reach for, near, close, fasten, do up, strap, tighten, buckle, step, sit, sits, examine, feel,"
@@ -207,19 +127,7 @@ DO: dict[str, str] = {
     " bubbly, gurgly, through ~ mouth, cant, properly, effort, sucking, rough, snort, grunt, wet, belly"
     " going, neck stretched, stretched out, panicky, raggedy, ragged, harsh, squeaky, hitching, saw,"
     " scared, marathon, work, working, straw, stops, stopped, pause",
-    "breathphrase": "cant breathe, cant breath, struggling to breathe, gasping, gasp, gasps, choke, choking,"
-    " choked, chokes, suffocating, wheeze, wheezing, wheezes, wheezy, darth vader, cant catch ~ breath, cant get"
-    " ~ breath, cant get air, cant get enough air, fighting for ~ breath, fighting for air, asthma,"
-    " stopped breathing, not breathing, isnt breathing, isnt getting air, no air, air isnt going,"
-    " suck in air, sucking in air, sucking air, pulling air, pulls air, gulping air, gulps air, gulping for,"
-    " honking like, honking, goose honk, goose, rasp, rasping, rasps, rattling breath, broken accordion,"
-    " accordion, stuck in ~ throat, stuck in ~ windpipe, went down wrong, went down the wrong, crowing,"
-    " snorkel, death rattle, fish out of water, lodged in ~ throat, something in ~ throat, seal bark,"
-    " bagpipe, kazoo, whistling noise, cant finish a breath, stridor, gurgling, drowning,"
-    " sounds like ~ kettle, sounds like ~ saw, sounds like ~ engine, old kettle, sounds like ~ pig,"
-    " stuck ~ throat, down ~ wrong way, elbows ~ out, neck ~ out, throat ~ closing, cheyne, heimlich,"
-    " pawing at ~ mouth, paws at ~ mouth, pawing ~ mouth, clawing at ~ mouth, squeaky breath,"
-    " breathing ~ mouth, out of air, airway, trouble breathing, drinking straw, blocked ~ throat",
+    "breathphrase": "cant breathe, cant breath, struggling to breathe, gasping, gasp, gasps, choke, choking, choked, chokes, suffocating, wheeze, wheezing, wheezes, wheezy, darth vader, cant catch ~ breath, cant get ~ breath, cant get air, cant get enough air, fighting for ~ breath, fighting for air, asthma, stopped breathing, not breathing, isnt breathing, isnt getting air, no air, air isnt going, suck in air, sucking in air, sucking air, pulling air, pulls air, gulping air, gulps air, gulping for, honking like, honking, goose honk, rasp, rasping, rasps, rattling breath, broken accordion, accordion, stuck in ~ throat, stuck in ~ windpipe, went down wrong, went down the wrong, crowing, snorkel, death rattle, fish out of water, lodged in ~ throat, something in ~ throat, seal bark, bagpipe, kazoo, whistling noise, cant finish a breath, stridor, gurgling, drowning, sounds like ~ kettle, sounds like ~ saw, sounds like ~ engine, old kettle, sounds like ~ pig, stuck ~ throat, down ~ wrong way, elbows ~ out, neck ~ out, throat ~ closing, cheyne, heimlich, pawing at ~ mouth, paws at ~ mouth, pawing ~ mouth, clawing at ~ mouth, squeaky breath, breathing ~ mouth, out of air, airway, trouble breathing, drinking straw, blocked ~ throat",
     "coughgag": "cough, gag, hack, hacking, honk, splutter, hairball, furball, clearing ~ throat, retch,"
     " kennel cough, sputter, gagging, cough cough, coughing fit",
     "retch": "retch, dry heave, heave, heaving, dry heaving, gag, trying to ~ vomit, tries to ~ vomit, trying to"
@@ -247,17 +155,7 @@ DO: dict[str, str] = {
     " leg cocked, trying, tries, tried, keeps asking, asks out, begging to go, effort, bear down, crouch,"
     " pose, position, poses, goes into position, circles, circling on, arches, needs to go, attempt,"
     " attempts, wants out",
-    "cantpass": "cant pee, cant poo, cant poop, cant wee, cant urinate, cant pass, cant go, hasnt peed,"
-    " hasnt pooped, hasnt pood, hasnt pooed, hasnt been able, hasnt urinated, hasnt weed, no pee, no wee,"
-    " no poo, no poop, no urine, not peed, not pooped, not peeing, not pooping, not urinated, not pooed,"
-    " not weed, not had a poo, not had a wee, havent seen ~ pee, havent seen ~ poop, didnt pee, didnt"
-    " poop, isnt peeing, isnt pooping, wont pee, wont poop, constipated, constipation, bunged up,"
-    " blocked up, unable to pee, unable to go, no number two, nothing in ~ bladder, not a drop, few"
-    " drops, couple of drops, couple drops, only drips, just drips, only dribbles, just dribbles, drop"
-    " by drop, not been, hasnt been to ~ toilet, hasnt gone, hasnt done, hasnt made, no number 2,"
-    " hasnt emptied, hasnt had a poo, hasnt had a wee, bone dry, dry as, no toilet, hasnt been since,"
-    " bladder ~ full, full bladder, bladder ~ hard, no output, not a dribble, hasnt passed, not passed,"
-    " nothing passes, nothing leaves, not gone since, no bowel, not produced, stays dry, only a drop",
+    "cantpass": "cant pee, cant poo, cant poop, cant wee, cant urinate, cant pass, cant go, hasnt peed, hasnt pooped, hasnt pood, hasnt pooed, hasnt been able, hasnt urinated, hasnt weed, no pee, no wee, no poo, no poop, no urine, not peed, not pooped, not peeing, not pooping, not urinated, not pooed, not weed, not had a poo, not had a wee, havent seen ~ pee, havent seen ~ poop, didnt pee, didnt poop, isnt peeing, isnt pooping, wont pee, wont poop, constipated, constipation, bunged up, blocked up, unable to pee, unable to go, no number two, nothing in ~ bladder, couple of drops, couple drops, only drips, just drips, only dribbles, just dribbles, drop by drop, hasnt been to ~ toilet, no number 2, hasnt emptied, hasnt had a poo, hasnt had a wee, no toilet, hasnt been since, bladder ~ full, full bladder, bladder ~ hard, not a dribble, hasnt passed, not passed, nothing passes, nothing leaves, not gone since, no bowel, not produced, only a drop",
     "nothingout": "nothing, nothing comes, zero, not a drop, few drops, no result, nada, zilch, barely,"
     " hardly anything, little drops, drops, dribbles, nope, none, without, blank, empty, dry, trickle,"
     " no pee, no poo, nowt, not a thing, not a bean, squat all, tiny smear, smear, marble",
@@ -267,12 +165,7 @@ DO: dict[str, str] = {
     " vibrating, shiver, shivering, shaky, shaking, shakes, quivering, chattering, teeth clacking, snapping"
     " at flies, snapping at nothing, jaw ~ chatter, jerky, electric, electrocuted, breakdancing, swimming"
     " on ~ side, running on ~ side, swimming on land, vibrate, washing machine on spin, head bobbing",
-    "fitsure": "seizure, seizing, had a fit, having a fit, convulsion, convulsing, convulse, epileptic,"
-    " had fits, having fits, paddling, foaming at ~ mouth, shaking all over, shakes all over, stiff as a"
-    " plank, stiff as a board, snapping at invisible, twitching all over, jerking all, trembling all over,"
-    " whole body ~ shaking, whole body ~ twitching, body ~ jerking, legs ~ jerking, jerking ~ legs,"
-    " swimming on ~ side, running on ~ side, legs ~ running, face ~ twitching, teeth clacking, another fit,"
-    " full body ~ shake, fit lasted, a fit, legs ~ paddling, eyes ~ rolled, eyes rolling, rolled back",
+    "fitsure": "seizure, seizing, had a fit, having a fit, convulsion, convulsing, convulse, epileptic, had fits, having fits, paddling, foaming at ~ mouth, shaking all over, shakes all over, stiff as a plank, stiff as a board, snapping at invisible, twitching all over, jerking all, trembling all over, whole body ~ shaking, whole body ~ twitching, body ~ jerking, legs ~ jerking, jerking ~ legs, swimming on ~ side, running on ~ side, legs ~ running, face ~ twitching, teeth clacking, another fit, full body ~ shake, fit lasted, a fit, legs ~ paddling, eyes ~ rolled, eyes rolling",
     "drunk": "drunk, drunken, tipsy, wobbly, wobble, stagger, sway, swaying, sailor, on a boat, off balance,"
     " lost ~ balance, no balance, losing ~ balance, stumble, tipping over, tipped over, falls over, falling"
     " over, fell over, keels over, like bambi, bambi, ataxic, uncoordinated, dizzy, walks into, walking"
@@ -296,20 +189,7 @@ DO: dict[str, str] = {
     " on strike, army crawl, commando, slug, cant lift, sliding apart, gone to jelly, jelly, spaghetti",
     "cantmove": "cant move, doesnt move ~ leg, cannot move, cant bend, wont bend, doesnt move it, cant use,"
     " not moving ~ leg, wont move, not moving, no movement, cant lift ~ leg, locked",
-    "collapsed": "collapse, collapsed, collapsing, faint, fainted, passed out, pass out, passes out, passing out,"
-    " unconscious, out cold, blacked out, black out, unresponsive, not responding, doesnt respond, wont"
-    " wake, wont wake up, cant wake, not waking, doesnt wake, didnt wake, keeled over, keel over, keels over,"
-    " sack of potatoes, dropped mid, rag doll, ragdoll, limp noodle, limp as, comatose, coma, doesnt stir,"
-    " wont stir, not stirring, isnt stirring, hasnt stirred, lifeless, nobodys home, nobody home, cant"
-    " rouse, just dropped, cant be woken, wont respond, legs melted, hit the deck, went down like, lights"
-    " out, lights went out, like a rug, fell over sideways, doesnt lift ~ head, wont lift ~ head, cant lift"
-    " ~ head, cant hold ~ head, cant hold ~ chin, cant raise ~ head, no reaction, sank down, sank to,"
-    " someone pulled the plug, pulled the plug, unplugged, switched off, toppled, crumpled, flat out on,"
-    " not conscious, keeps fainting, isnt waking, folded up like, deckchair, dead weight, not reacting,"
-    " no strength, suddenly weak, weak all at once, weak all of a sudden, went weak, gone weak, gone floppy,"
-    " gone all floppy, all floppy, gone limp, went limp, all limp, completely limp, so weak, too weak,"
-    " floppy, puppet with ~ strings, strings cut, cut the strings, plugged out, slid down the wall,"
-    " doesnt react to ~ name, went floppy, body is limp, like a dishrag, timber, felled",
+    "collapsed": "collapse, collapsed, collapsing, faint, fainted, passed out, pass out, passes out, passing out, unconscious, out cold, blacked out, black out, unresponsive, not responding, doesnt respond, wont wake, wont wake up, cant wake, not waking, doesnt wake, didnt wake, keeled over, keel over, keels over, sack of potatoes, dropped mid, rag doll, ragdoll, limp noodle, limp as, comatose, coma, doesnt stir, wont stir, not stirring, isnt stirring, hasnt stirred, lifeless, nobodys home, nobody home, cant rouse, just dropped, cant be woken, wont respond, legs melted, hit the deck, went down like, lights out, lights went out, like a rug, fell over sideways, doesnt lift ~ head, wont lift ~ head, cant lift ~ head, cant hold ~ head, cant hold ~ chin, cant raise ~ head, no reaction, sank down, sank to, someone pulled the plug, pulled the plug, unplugged, switched off, toppled, crumpled, flat out on, not conscious, keeps fainting, isnt waking, folded up like, deckchair, not reacting, no strength, suddenly weak, weak all at once, weak all of a sudden, went weak, gone weak, gone floppy, gone all floppy, all floppy, gone limp, went limp, all limp, completely limp, so weak, too weak, floppy, puppet with ~ strings, strings cut, cut the strings, plugged out, slid down the wall, doesnt react to ~ name, went floppy, body is limp, like a dishrag, felled",
     "cantgetup": "cant get up, cant stand, cant stand up, wont get up, not getting up, isnt getting up,"
     " doesnt get up, didnt get up, hasnt got up, hasnt gotten up, unable to stand, unable to get up, not"
     " able to stand, not able to get up, cant rise, cant raise, cant get to ~ feet, wont stand, wont stand"
@@ -329,35 +209,8 @@ DO: dict[str, str] = {
     "weak": "weak, floppy, wobbly, faint, lethargic, shaky, limp, listless, flat, sleepy, wiped out, dull,"
     " trembling, shaking, no energy, hunched, cold, wont get up, wont lift, lying, wont walk, pale, quiet,"
     " depressed, feeble, sad, miserable, not himself, not herself",
-    "unwell": "fever, feverish, temperature, lethargic, listless, not himself, not herself, not his self, not"
-    " her self, not ~ usual self, not right, isnt right, off colour, off color, under the weather, poorly,"
-    " unwell, ill, hides, hiding, dull, flat, mopey, mopes, no energy, no spark, wiped, wiped out, droopy,"
-    " subdued, quiet, withdrawn, sleeps all day, sleeping all day, just sleeps, just lies there, just lying"
-    " there, only lies, wont play, wont greet, doesnt greet, not greeting, no tail wag, tail down, tail"
-    " between, hot ears, ears ~ hot, nose ~ hot, sleepy, apathetic, out of sorts, miserable, not interested,"
-    " no interest, lost interest, doesnt care about, not bothered, ignores, wont leave ~ bed, wont come out,"
-    " stays in ~ bed, gloomy, wilted, deflated, not with it, battery ~ empty, battery ~ flat, half speed,"
-    " slow motion, ghost of, shadow of, ears down, weird mood, lost ~ sparkle, shivery, doesnt want to do"
-    " anything, doesnt come when, flu, infection, like a flat tyre, like a rag, grumpy, depressed, isnt"
-    " himself, isnt herself, running hot, burning up, wont go for ~ walk, wont go for walk, tired, knackered,"
-    " wouldnt greet, off today, been off, bit off, dim, not wagging, didnt get up to greet, down in the dumps",
-    "noeat": "not eating, wont eat, doesnt eat, not eaten, hasnt eaten, didnt eat, isnt eating, off ~ food, off"
-    " food, refusing food, refuses food, refused food, refuses ~ dinner, refused ~ dinner, refused ~ breakfast,"
-    " refuses ~ breakfast, no appetite, lost ~ appetite, wont touch ~ food, wont touch ~ dinner, wont touch,"
-    " doesnt touch ~ food, not touched ~ food, hasnt touched ~ food, hasnt touched ~ breakfast, hasnt touched,"
-    " didnt touch, not touching, doesnt want ~ food, doesnt want ~ breakfast, doesnt want ~ dinner, wont take"
-    " ~ treat, wont take ~ ham, wont take treats, not taking treats, not interested in food, not interested in"
-    " ~ dinner, left ~ breakfast, left ~ dinner, leaves ~ food, leaves ~ breakfast, leaves ~ dinner, turns"
-    " down, turning down, turned down, turns away from, turned away from, turns ~ nose up, turned ~ nose up,"
-    " sniffs ~ walks away, walks away from ~ bowl, walked away from ~ bowl, hunger strike, bowl ~ full, full"
-    " bowl, bowl untouched, untouched, skipped ~ meals, skipped breakfast, skipped dinner, skipped ~ breakfast,"
-    " skipped ~ dinner, dinner ~ still in ~ bowl, food ~ still in ~ bowl, breakfast ~ still, ignores ~ food,"
-    " ignores ~ bowl, ignored ~ breakfast, ignored ~ dinner, even chicken, not even chicken, not even ham, not"
-    " even cheese, nothing ~ tempts, spits ~ out, wont even eat, wouldnt eat, off breakfast, couldnt eat, not"
-    " hungry, isnt hungry, pushes ~ bowl away, picking at, picks at ~ food, barely ate, barely eating, barely"
-    " eats, hardly eats, hardly eating, hardly ate, nibbled, said no to, says no to, no to ~ food, no breakfast,"
-    " no dinner, refusing ~ dinner, refusing ~ breakfast, refusing to eat, refused to eat, refuses to eat,"
-    " refusing treats, refuses treats, refused treats",
+    "unwell": "fever, feverish, lethargic, listless, not himself, not herself, not his self, not her self, not ~ usual self, not right, isnt right, off colour, off color, under the weather, poorly, unwell, ill, mopey, mopes, no energy, no spark, wiped out, droopy, subdued, withdrawn, sleeps all day, sleeping all day, just sleeps, just lies there, just lying there, only lies, wont play, wont greet, doesnt greet, not greeting, no tail wag, tail down, tail between, hot ears, ears ~ hot, nose ~ hot, apathetic, out of sorts, miserable, not interested, lost interest, doesnt care about, wont come out, stays in ~ bed, gloomy, wilted, deflated, not with it, battery ~ empty, battery ~ flat, half speed, ghost of, shadow of, ears down, weird mood, lost ~ sparkle, shivery, doesnt want to do anything, doesnt come when, flu, like a flat tyre, like a rag, depressed, isnt himself, isnt herself, running hot, burning up, wont go for ~ walk, wont go for walk, knackered, wouldnt greet, off today, been off, bit off, not wagging, didnt get up to greet, down in the dumps",
+    "noeat": "not eating, wont eat, doesnt eat, not eaten, hasnt eaten, didnt eat, isnt eating, off ~ food, off food, refusing food, refuses food, refused food, refuses ~ dinner, refused ~ dinner, refused ~ breakfast, refuses ~ breakfast, no appetite, lost ~ appetite, wont touch ~ food, wont touch ~ dinner, wont touch, doesnt touch ~ food, not touched ~ food, hasnt touched ~ food, hasnt touched ~ breakfast, hasnt touched, didnt touch, doesnt want ~ food, doesnt want ~ breakfast, doesnt want ~ dinner, wont take ~ treat, wont take ~ ham, wont take treats, not taking treats, not interested in food, not interested in ~ dinner, left ~ breakfast, left ~ dinner, leaves ~ food, leaves ~ breakfast, leaves ~ dinner, turns down, turning down, turned down, turns away from, turned away from, turns ~ nose up, turned ~ nose up, sniffs ~ walks away, walks away from ~ bowl, walked away from ~ bowl, hunger strike, bowl ~ full, full bowl, bowl untouched, skipped ~ meals, skipped breakfast, skipped dinner, skipped ~ breakfast, skipped ~ dinner, dinner ~ still in ~ bowl, food ~ still in ~ bowl, breakfast ~ still, ignores ~ bowl, ignored ~ breakfast, ignored ~ dinner, even chicken, not even chicken, not even ham, not even cheese, nothing ~ tempts, spits ~ out, wont even eat, wouldnt eat, off breakfast, couldnt eat, not hungry, isnt hungry, pushes ~ bowl away, picking at, picks at ~ food, barely ate, barely eating, barely eats, hardly eats, hardly eating, hardly ate, said no to, says no to, no to ~ food, no breakfast, no dinner, refusing ~ dinner, refusing ~ breakfast, refusing to eat, refused to eat, refuses to eat, refusing treats, refuses treats, refused treats",
     "nodrink": "not drinking, wont drink, hasnt drunk, hasnt drank, doesnt drink, not drunk, not drank, didnt"
     " drink, isnt drinking, not had ~ drink, hasnt had ~ drink, hasnt had ~ sip, hasnt had ~ water, refuses"
     " water, refusing water, refused water, not a drop, not a sip, not one sip, not one lick, no water, water"
@@ -378,14 +231,7 @@ DO: dict[str, str] = {
     " weekend, thirty hours, all day and night, for days, couple of days, over a day, more than a day, a full"
     " day, whole day, day two, day 2, 28 hours, 40 hours, yesterday morning, yesterday lunch, since last"
     " night, night before last, all yesterday, second day, twenty four, a day and, 1 day, one day, =days",
-    "many": "three, four, five, six, seven, eight, nine, ten, eleven, dozen, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20,"
-    " 3x, 4x, 5x, 6x, third, fourth, fifth, sixth, seventh, eighth, again and again, over and over, all night,"
-    " every hour, every half, hourly, nonstop, non stop, constantly, lost track, lost count, so many, many times,"
-    " several, loads, repeatedly, keeps, keep, kept, everywhere, fountain, volcano, both ends, projectile, wont"
-    " stop, cant stop, endless, every ten, every few, cant keep, couldnt keep, after every, each time, a lot,"
-    " all over, more times, 3 times, x3, x4, x5, another, twice an hour, in a row, still going, then foam, then"
-    " yellow, then bile, severe, violent, since midnight, all morning, bucket, hose, tap, umpteen, whole night,"
-    " four times, multiple, relentless, round the clock, times",
+    "many": "three, four, five, six, seven, eight, nine, ten, eleven, dozen, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 3x, 4x, 5x, 6x, third, fourth, fifth, sixth, seventh, eighth, again and again, over and over, all night, every hour, every half, hourly, nonstop, non stop, constantly, lost track, lost count, so many, many times, several, loads, repeatedly, keeps, keep, kept, everywhere, fountain, volcano, both ends, projectile, wont stop, cant stop, endless, every ten, every few, cant keep, couldnt keep, after every, each time, more times, 3 times, x3, x4, x5, another, twice an hour, in a row, still going, then foam, then yellow, then bile, severe, violent, since midnight, all morning, bucket, hose, tap, umpteen, whole night, four times, multiple, relentless, round the clock",
     "once": "once, one time, twice, a little, bit of, 1x, 2x, two times, couple of times",
 }
 
@@ -407,24 +253,8 @@ HURT: dict[str, str] = {
     " towel, soaked ~ towels, through ~ bandage, through ~ towel, through ~ towels, through ~ gauze, second towel,"
     " third towel, kitchen roll, kitchen paper, bath towel, completely saturated, keeps filling, spurts, squirting,"
     " spurting, gushing, gushes, pumping out, tourniquet, pressing ages, pressing on it, arterial, pads soaked",
-    "deep": "deep, deep cut, gaping, gape, gapes, flap, to the bone, can see bone, see bone, see muscle, see meat,"
-    " see fat, see tendon, tendon, muscle, impaled, impale, skewer, stabbed, stab, puncture, punctured, went in,"
-    " goes in, gone in, goes all the way, all the way in, stuck in, sticking out of, embedded, ripped open, tore"
-    " open, torn open, split open, opened up, laid open, like a zip, chunk, took a chunk, chunk out, bit through,"
-    " bitten through, hanging open, fillet, wide open, big cut, huge cut, long cut, gash, slash, slashed, slice,"
-    " sliced, stringy, pinkish ~ bulging, guts, intestine, inside out, deep gash, barbed wire, fishhook, fish hook,"
-    " nail through, nail in, glass in, shard, rebar, railing, spike, thorn through, stick went, pierced, flayed,"
-    " degloved, skin ~ hanging, needs stitches, stitches needed, shark bite, peeled ~ orange, see inside, look inside,"
-    " like a mouth, right through, straight through, clean through, put ~ finger in, to the muscle, see the white,"
-    " arrow, pitchfork, tore a hole, ripped a hole, hole ~ size, two holes, four holes, holes, see right in,"
-    " grill skewer, kebab skewer, wire through, hook in, hook through, stake, splinter in, carved, slit, unzipped",
-    "bittenby": "dog bite, bitten by, bit by, got bitten, been bitten, was bitten, dog fight, dogfight, got into a"
-    " fight, in a fight, got in a fight, attacked by, got attacked, was attacked, been attacked, mauled, snake,"
-    " snakebite, adder, viper, rattlesnake, copperhead, got hold of him, got hold of her, another dog ~ bit,"
-    " shook him, shook her, fight with, scrap with, scuffle, fang, teeth went, sank ~ teeth, bite marks, bite mark,"
-    " fox bite, rat bite, cat bite, savaged, set upon, boar, badger, coyote, tusk, ripped into, laid into, punch up,"
-    " had a go at him, had a go at her, jumped him, went for him, went for her, tore into, teeth in, bit him, bit her,"
-    " grabbed him by, grabbed her by, fight over",
+    "deep": "deep cut, gaping, gape, gapes, flap, to the bone, can see bone, see bone, see muscle, see meat, see fat, see tendon, tendon, impaled, impale, skewer, stabbed, stab, puncture, punctured, went in, goes in, gone in, goes all the way, all the way in, stuck in, sticking out of, embedded, ripped open, tore open, torn open, split open, opened up, laid open, like a zip, took a chunk, chunk out, bit through, bitten through, hanging open, fillet, wide open, big cut, huge cut, long cut, gash, slash, slashed, sliced, stringy, pinkish ~ bulging, guts, intestine, inside out, deep gash, barbed wire, fishhook, fish hook, nail through, glass in, shard, rebar, thorn through, stick went, pierced, flayed, degloved, skin ~ hanging, needs stitches, stitches needed, shark bite, peeled ~ orange, see inside, look inside, like a mouth, right through, straight through, clean through, put ~ finger in, to the muscle, see the white, arrow, pitchfork, tore a hole, ripped a hole, hole ~ size, two holes, four holes, holes, see right in, grill skewer, kebab skewer, wire through, hook through, stake, splinter in, unzipped",
+    "bittenby": "dog bite, bitten by, bit by, got bitten, been bitten, was bitten, dog fight, dogfight, got into a fight, in a fight, got in a fight, attacked by, got attacked, was attacked, been attacked, mauled, snakebite, adder, viper, rattlesnake, copperhead, got hold of him, got hold of her, another dog ~ bit, shook him, shook her, fight with, scrap with, fang, teeth went, sank ~ teeth, bite marks, bite mark, fox bite, rat bite, cat bite, savaged, set upon, boar, badger, coyote, tusk, ripped into, laid into, punch up, had a go at him, had a go at her, jumped him, went for him, went for her, tore into, teeth in, bit him, bit her, grabbed him by, grabbed her by, fight over",
     "hit": "hit by, ran over, run over, ran him over, ran her over, knocked down, knocked over, knocked by, clipped,"
     " hit him, hit her, got hit, was hit, been hit, struck by, went over him, went over her, bumper, crashed into,"
     " collided, kicked by, kicked him, kicked her, got kicked, was kicked, been kicked, booted, trampled, stepped"
@@ -501,25 +331,11 @@ HURT: dict[str, str] = {
     " improvement, not improved, same as, third day, fourth day, fifth day, sixth day, by now, since monday, since tuesday, since"
     " wednesday, since thursday, since friday, since saturday, since sunday, day 11, day 12, day 14, ten days, nothing changed,"
     " not getting better, isnt getting better, every day, daily, 2nd week, second week, third week, whenever, a week, keeps",
-    "staysmark": "still, stay, stays, stayed, wont go, wont go away, doesnt go away, doesnt go, not go away, not fade, wont fade,"
-    " doesnt fade, not fading, isnt fading, didnt fade, hasnt faded, hasnt gone, hours, an hour, two hours, half an hour, next"
-    " morning, this morning, overnight, 40 minutes, 45 minutes, an hour later, later, after an hour, since last night, all evening,"
-    " not gone, not going, isnt going, permanent, there all, until bedtime, by bedtime, at bedtime, next day, for hours, day after,"
-    " after two hours, lasting, lasts, remains, linger, lingers, lingering, two films, whole film, whole movie, episode, episodes,"
-    " dinner, since lunch, since dinner, since breakfast, refuses to fade, 50 minutes, 35 minutes, 90 minutes, 60 minutes, fifty"
-    " minutes, forty minutes, three quarters, not disappear, doesnt disappear, didnt disappear, hasnt disappeared, persist, evening,"
-    " hour, hr, hrs, still visible, still see, still there, wont budge, doesnt leave, wont leave, tonight, stuck around, not left",
+    "staysmark": "still, stay, stays, stayed, wont go, wont go away, doesnt go away, doesnt go, not go away, not fade, wont fade, doesnt fade, not fading, isnt fading, didnt fade, hasnt faded, hasnt gone, hours, an hour, two hours, half an hour, next morning, overnight, 40 minutes, 45 minutes, an hour later, later, after an hour, since last night, all evening, not gone, not going, isnt going, permanent, there all, until bedtime, by bedtime, at bedtime, next day, for hours, day after, after two hours, lasting, lasts, remains, linger, lingers, lingering, two films, whole film, whole movie, episode, episodes, since lunch, since dinner, since breakfast, refuses to fade, 50 minutes, 35 minutes, 90 minutes, 60 minutes, fifty minutes, forty minutes, three quarters, not disappear, doesnt disappear, didnt disappear, hasnt disappeared, persist, still visible, still see, still there, wont budge, doesnt leave, wont leave, stuck around, not left",
 }
 
 ACTION: dict[str, str] = {
-    "ate": "=ate, eat, eaten, swallow, swallowed, gulped, gulp, wolfed, scoffed, gobbled, hoovered, chewed, chewed up, lick, licked,"
-    " licked up, drank, drunk, got into, got at, got hold of, got his paws on, helped himself, helped herself, demolished, munched,"
-    " nicked, stole, pinched, snaffled, nibbled, devoured, inhaled, had a, had the, had some, had two, had three, consumed, ingested,"
-    " bit into, bitten, crunched, polished off, snatched, eats, finished off, raided, found the, chomped, tasted, taste, slurped,"
-    " lapped up, lapping, down the hatch, guzzled, scarfed, vacuumed, tucked into, wolfs, got the, got my, got a, gnawed, shredded,"
-    " ripped open, tore open, in his mouth, in her mouth, out of ~ mouth, dug up, snacked, counter surfed, wolfing, put away, sampled,"
-    " knocked back, woofed down, went down, he got, she got, fished out, had been at, been at the, beak, half eaten, licking, drinks,"
-    " eating, sniffed up, grabbed, snarfed, necked, swiped, chewing, pigged out, picked up, cleaned out, got through, got one",
+    "ate": "=ate, eat, eaten, swallow, swallowed, gulped, gulp, wolfed, scoffed, gobbled, hoovered, chewed, chewed up, lick, licked, licked up, drank, drunk, got into, got at, got hold of, got his paws on, helped himself, helped herself, demolished, munched, nicked, stole, pinched, snaffled, nibbled, devoured, inhaled, had a, had the, had some, had two, had three, consumed, ingested, bit into, bitten, crunched, polished off, snatched, eats, finished off, raided, chomped, tasted, taste, slurped, lapped up, lapping, down the hatch, guzzled, scarfed, vacuumed, tucked into, wolfs, got my, got a, gnawed, shredded, ripped open, tore open, in his mouth, in her mouth, out of ~ mouth, dug up, snacked, counter surfed, wolfing, sampled, knocked back, woofed down, he got, she got, fished out, had been at, been at the, beak, half eaten, licking, drinks, eating, sniffed up, grabbed, snarfed, necked, swiped, chewing, pigged out, cleaned out, got through, got one",
     "gonepack": "empty, gone, missing, ripped open, torn open, chewed open, chewed up, wrapper, wrappers, packet, packets, box ~ empty,"
     " bag ~ empty, pack ~ empty, foil, where is, where are, only the, cant find, a hole in, licked clean, licked spotless, bitten in half,"
     " tipped over, shredded, all over ~ floor, knocked over, vanished, disappeared, powder all over, crumbs, on his nose, on her nose,"
@@ -558,8 +374,7 @@ ACTION: dict[str, str] = {
     " belly ~ sore, tummy ~ sore, drool, drooling, choking, gulping, swallows and, pacing, wont settle, curled, tense, belching, bum in the"
     " air, prayer, praying, bow, lethargic, not himself, not herself, foam, restless, pain, crying, shaking, regrets, lip licking, eating grass,"
     " tight belly, hard belly, unwell, poorly, burping, uncomfortable, retching, sad, miserable, wont poop, no poo, puking, barfing, slimy, drools",
-    "labourword": "labour, labor, contractions, whelping, whelp, giving birth, puppies, puppy coming, puppies coming, in labour, in labor,"
-    " pregnant, due date, having her pups, having pups, her pups, litter, pup, puppy stuck",
+    "labourword": "labour, labor, contractions, whelping, whelp, giving birth, puppy coming, puppies coming, in labour, in labor, due date, having her pups, having pups, her pups, litter, puppy stuck",
     "labourbad": "nothing, no puppy, no pup, no puppies, stuck, hours, pushing, straining, an hour, green, black, stopped, exhausted, hard,"
     " not coming, wont come, no more, half out, overdue, since, tired, two hours, contractions, panting, hanging out, bag, gave up, help",
     "mouthacid": "acid, chemical, shampoo, spray, cleaner, soap, bleach, powder, dust, sand, perfume, deodorant, lime, vinegar, pepper, chili,"
@@ -570,22 +385,4 @@ ACTION: dict[str, str] = {
     " film, haze, hazy, cut, cat scratch, thorn, poke, in the eye, into ~ eye, stick, blinking, blinks, teary, tears, clamped, screwed up, pirate,"
     " cyclops, streaming, stuck, wont look, weird, white, foggy, marble, out of ~ socket, socket, dangling, punctured, pupil ~ big, bigger, doesnt see,"
     " cant see, blind, flicked, caught, thwacked, smacked, whipped, discharge, sticky, one side, opaque, popeye, grape, crusted, dented",
-}
-
-MORE: dict[str, str] = {
-    "tarry": "tarry, like tar, black poo, black poop, black stool, coffee grounds ~ vomit, vomit ~ coffee grounds,"
-    " looks like coffee grounds, like coffee grounds, nosebleed, nose bleed, shoe polish, melena",
-    "medpoison": "poisoned, toxic dose, overdose, overdosed, poisoning",
-    "walkdrunk": "walks like drunk, like ~ drunk, walking like ~ drunk, looks drunk, acting drunk, acts drunk, seems drunk, drunk sailor,"
-    " wobbling about, wobbling all over, staggering, stagger, lost ~ balance, cant walk straight, cant keep ~ balance, keeps falling over,"
-    " falls over, falling over, tips over, tipping over, walks into walls, walking into walls, walks into things, walking in circles,"
-    " swaying, keeps toppling, wobbly on ~ feet, wobbly on ~ legs, unsteady",
-    "seebone": "see, seeing, sticking, showing, shows, visible, poking, white, through, exposed, peeking",
-    "meat": "meat, muscle, tendon, fat, sinew, steak",
-    "neckish": "neck, throat, cheek, ear, tail, chest, shoulder, side, bum, rump, flank",
-    "suddenly": "suddenly, sudden, all at once, all of a sudden, out of nowhere, from one minute, overnight",
-    "nailtrim": "nail polish, paint, snow boots, socks",
-    "sorefind": "lame, limp, sore, stiff, hurt, wobbly, wobble, swollen, trembling, trembles, gives way, gave way, gave out, given way,"
-    " giving way, buckle, buckles, buckled, buckling, collapse, weak, shaky, shaking, playing up, dodgy, bad, painful, pain, favouring, favoring,"
-    " limping, gone, went, dragging, wont put, funny, wonky, giving out, click, pop, popped, bothering, not right, isnt right, holding up, lifts",
 }

@@ -16,11 +16,20 @@ CONTEXT = frozenset(
     " fur body otherleg device part shell strapword pee poo human otherpet own touch devicecue daysstill"
     " longday many heatcause vehicle height labourword withoutdev heard nonstop backlegs sting stitches"
     " breathe staysmark once missingpart nothingup nothingout nodrink noeat cantpass cantgetup numb nofoot cantmove"
-    " drinkless".split()
+    " drinkless passwater passnot waternot waterword longtime refuselong staytime licklong slideagain suddenday nowstart"
+    " sincelong labourword labourbad pregword birth birthpush eyespot footword skinwhere jointword toeword brokeword baldwhere"
+    " refusewhen partany partless missingpart bellyword faceword opword handto popwhere footnumb baldword cantrest"
+    " emmany heatword allover itchcause barefold cloth limbpart".split()
 )
 """Concepts a denial does not touch: they say where and when, or are denials themselves."""
-GIVING = frozenset("gave askgive double askhow human otherpet medicine painkiller".split())
-"""Concepts of which the owner is rightly the subject."""
+GIVING = frozenset(
+    "gave askgive askmed double human otherpet medicine painkiller medhuman poisonfood poisonthing pillthing"
+    " gavehuman pressing crimescene redfloor seeword seebone touch handto handback heard popwhere vehicle animalhit"
+    " refusewhen screamlike slideagain pregword birth partany heatword airbelly cantrest".split()
+)
+"""Concepts of which somebody else than the dog is rightly the subject or the owner."""
+ASKING = frozenset("askgive askmed medicine painkiller medhuman human otherpet".split())
+"""Concepts that report by asking: a supposition does not touch them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +75,8 @@ def live(
         )
         if name in GIVING:
             against &= ~Meant.OTHERS
+        if name in ASKING:
+            against &= ~(Meant.SUPPOSED | Meant.DENIED)
         kept = [span for span in spans if not any(meant[at] & against for at in range(*span))]
         if kept:
             out[name] = kept

@@ -2,25 +2,33 @@
 
 EMERGENCY = """
 bleeding-heavy:
-blood & heavy|nonstop @8
-crimescene @0
-soakthrough & limbpart|redstuff|blood|open|device @10
-redstuff & heavy & limbpart|open @8
-open & heavy & nonstop @8
+blood & heavy|nonstop @7
+crimescene|redfloor @0
+soakthrough & limbpart|redstuff|blood|open|pressing|cutword @10
+redstuff & heavy & limbpart|open|cutword @8
+open|cutword & flow & stillgoing @9
+pressing & stillgoing & flow|blood|redstuff|cloth @10
+cloth & clothfull & pressing|cutword|limbpart|stillgoing|redstuff @8
+flow & stillgoing & flow|cutword|limbpart @8
+flow & stillgoing & limbpart|cutword @8
+pressing & cutword & stillgoing @9
 
 breathing:
 breathphrase @0 !device
+windlost @0
 breathe & breathbad @5
 coughgag & nonstop @6
 gums & bluecol|palecol|redcol|cold @5
 breathe & bluecol @8
+soundsword & throatnoise & nonstop|breathe|coughgag @8
 
 blood-inside:
-blood & nose|mouth|bum|pee|poo|vomit|runs|coughgag|drool @7
-pee|poo|vomit|runs|drool & redstuff @6
-poo|runs & bluecol @5
+blood & nose|mouth|bum|pee|poo|vomit|runs|coughgag|drool @6
+pee|poo|vomit|runs|drool & redstuff @5
+poo|runs & bluecol @4
 tarry @0
 coughgag & redstuff @7
+nose & redstuff & flow @7
 
 cannot-pass:
 cantpass @0 !easyday
@@ -28,10 +36,13 @@ strain & nothingout @7
 strain & pee|poo|cantpass & nothingout|yelp|nonstop @8
 pee|poo & yelp @5
 strain & yelp & pee|poo|strain @6
+passwater & passnot & sincelong & strain|yelp @12
+strain & sincelong & passnot @8
 
 eye:
 eye & eyebad @4 !fur
 mouthacid & eye @6
+eyespot & ingesteye @6
 
 poison:
 ate & poisonfood|poisonthing @7
@@ -46,75 +57,100 @@ gonepack & medicine @6
 double & own @6
 gave|ate & own & double @8
 ate & own & gonepack|double @8
+pillthing & pillgone & human|otherpet @8
+pillthing & pillgone & double|ate @8
+gavehuman & gave|ate|pillthing|sincelong @10
 
 seizure:
 fitsure @0
-fit & drool|nonstop|frantic|weak|body @7 !device
+fit & drool|nonstop|frantic|weak|body @6 !device
 drunk & leg|backlegs|head|body @4
-walkdrunk @0
-headtilt @0
+walkdrunk|headtilt|headside @0
 backlegs & legsfail @4
 eye & fit @4
+fitlook & fitlook & nowstart @8
+wobble & nowstart @6 !device
+legsgone & legsfail & nowstart @8
 
 limb-broken:
-leg|ankle|foot|knee & wrongangle @5 !device
+leg|ankle|foot|knee & wrongangle @4 !device
 leg|foot & dangles @4 !device
 bone & seebone @5
 leg|foot|ankle & broken @4 !device
-leg & cantmove @5
+leg & cantmove @4
+legmove & legwrong & suddenday @8 !device
 
 severe-pain:
 scream & nonstop @6
 scream & frantic @8
 frantic & nonstop|pant|yelp @8
+screamlike @0
+cantrest & yelp|scream|nonstop @9
 
 heat:
 heatsure @0
 heatcause & heatsign @10
-pant & nonstop @6
+pant & nonstop @5
 pant & drool|frantic|weak|drunk @8
+heatword & heatbad @10
 
 gut-severe:
 vomit|runs & many @6
 vomit & runs @12
 vomit|runs & weak|drool|noeat @8
+emesis & emmany & emmany @8
+tummyout & emesis|emmany @6
 
 not-drinking:
 nodrink & longday @10
+waterword & waternot & longday @9
 
 collapse:
-collapsed @0 !device
+collapsed|dropdown|wontanswer @0 !device
 cantgetup @0
 weak & suddenly @4
 
 bloat:
 retch & nothingup @6
-belly & belltight @4
+belly & belltight @3
 bellphrase @0
+airbelly & bellyword @4
+airbelly & uneasy @9
 
 accident:
 hit & vehicle @6
 hit & body|chest|back @6
 fell & height @6
-shock @0
+shock|wentdown @0
+animalhit & hitword @4
+zapword & zapdo @5
 
 wound-deep:
 deep & skin|limbpart|belly|chest|back|blood|open|neckish @6
-bittenby @0
-seebone & bone|meat @5
+bittenby|snakey @0
+seebone & bone|meat @4
+seeword & flesh @3
+spiky & spikedo @4
+bigwound @0 !device
+dogfight & fightdo & limbpart|blood|open|neckish|bigwound|deep @10
 
 allergy-severe:
 face & swollen|faceballoon|lumps @4
 sting & swollen|lumps @10
 lumps & body & swollen|lumps @6
+faceword & facebig @3
+hivesword & allover @5
 
 swallowed-distress:
-part & chewed|missingpart & distress @14
+part & chewed|missingpart & distress @12
+partany & inside & distress @10
 
 foot-no-blood:
-foot|pawpads & bluecol|palecol|icy|numb @5 !nailtrim
+foot|pawpads|footword & bluecol|palecol|icy|numb @5 !nailtrim
 foot & cold & bluecol|palecol|numb @8
 
 labour:
 labourword & labourbad @10
+birth & birthpush & pregword|labourbad|birthpush @8
+pregword & birthpush @6
 """

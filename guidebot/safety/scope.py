@@ -137,17 +137,50 @@ def _past(found: Found, meant: list[Meant]) -> None:
 
 def _others(found: Found, meant: list[Meant]) -> None:
     words = found.words
-    dog = _starts(found, "dogword")
+    dog = _starts(found, "dogword") | _names(found)
     for first, stop in found.spans.get("othersubj", ()):
-        reach = range(stop, min(stop + OTHER_REACH, len(meant)))
-        inside = [at for at in reach if words.sentences[at] == words.sentences[first]]
-        if any(at in dog for at in inside):
+        sentence = words.sentences[first]
+        near = range(max(0, first - OTHER_REACH), min(stop + OTHER_REACH, len(meant)))
+        if any(
+            at in dog and words.sentences[at] == sentence and not first <= at < stop for at in near
+        ):
             continue
-        _mark(meant, range(first, stop), Meant.OTHERS)
-        for at in inside:
-            meant[at] |= Meant.OTHERS
-    for first, stop in found.spans.get("selfsubj", ()):
-        for at in range(stop, min(stop + 3, len(meant))):
-            if words.sentences[at] != words.sentences[first] or words.breaks[at] or at in dog:
+        for at in range(first, near.stop):
+            if words.sentences[at] != sentence:
                 break
             meant[at] |= Meant.OTHERS
+    for first, stop in found.spans.get("selfsubj", ()):
+        reach = range(stop, min(stop + 3, len(meant)))
+        if any(words.forms[at] in NOTICING or at in dog for at in reach):
+            continue
+        for at in reach:
+            if words.sentences[at] != words.sentences[first] or words.breaks[at]:
+                break
+            meant[at] |= Meant.OTHERS
+
+
+NOTICING = frozenset(
+    "see saw seen hear heard feel felt find found notice noticed think guess know swear mean did do "
+    "press pressed open opened put fix touch touched can could cant gave give bring carry lift bent "
+    "bend pinch pinched squeeze took take take try tried when if reckon mopped redo pull pulled say "
+    "said counted count timed measured checked check look looked hold held tickle tickled".split()
+)
+"""Verbs by which an owner tells what the dog does or what was done to it."""
+
+
+def _names(found: Found) -> set[int]:
+    """Words that may be the dog's name: a capital inside a sentence that is not all capitals."""
+    words = found.words
+    if not words.capitals:
+        return set()
+    return {
+        at
+        for at in words.capitals
+        if at > 0 and words.sentences[at] == words.sentences[at - 1] and words.forms[at] not in _NOT_NAMES
+    }
+
+
+_NOT_NAMES = frozenset(
+    "i im ive id ill monday tuesday wednesday thursday friday saturday sunday january february "
+    "march april may june july august september october november december christmas easter".split()
+)

@@ -28,6 +28,7 @@ class Words:
         steps: distance scale: place of the word, plus gaps for punctuation before it.
         sentences, clauses: number of the sentence and of the clause each word stands in.
         breaks: the punctuation right before each word, "" if none.
+        capitals: words that begin with a capital and go on in small letters.
     """
 
     forms: list[str]
@@ -37,11 +38,12 @@ class Words:
     sentences: list[int]
     clauses: list[int]
     breaks: list[str]
+    capitals: list[int]
 
 
 def split(text: str) -> Words:
     """Split a cleaned text into words; offsets are true for the text as given."""
-    words = Words([], [], [], [], [], [], [])
+    words = Words([], [], [], [], [], [], [], [])
     step = sentence = clause = 0
     broken = ""
     for found in _TOKEN.finditer(plain(text)):
@@ -59,6 +61,9 @@ def split(text: str) -> Words:
                 clause += 1
             broken += token
         else:
+            raw = text[found.start() : found.end()]
+            if raw[0].isupper() and raw[1:].islower():
+                words.capitals.append(len(words.forms))
             words.forms.append(token.replace("'", ""))
             words.starts.append(found.start())
             words.ends.append(found.end())
