@@ -1,0 +1,255 @@
+"""Is a text a question of permission or amount, and of which activity?
+
+Three kinds get a verdict: leave for an activity of `activities.yaml`, hours of wear, minutes of a
+walk. "How do I", "why" and reports of what happened get none: there a verdict would be in the way.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from enum import StrEnum
+from fractions import Fraction
+
+from guidebot.domain.activity import Activity
+from guidebot.plan import cues
+from guidebot.plan.activity_words import ActivityWords, Hit
+from guidebot.plan.number_words import NUMBER, read_number
+from guidebot.plan.when import When
+from guidebot.text import plain
+
+
+class Kind(StrEnum):
+    """What a verdict is asked for."""
+
+    ACTIVITY = "activity"
+    WEAR = "wear"
+    WALK = "walk"
+
+
+class Trouble(StrEnum):
+    """A setback the question itself tells of: the plain ramp does not hold then."""
+
+    SORE = "sore"
+    FLAG = "flag"
+    MISSED = "missed"
+
+
+@dataclass(frozen=True, slots=True)
+class Ask:
+    """A question of permission or amount.
+
+    Attributes:
+        kind: what is asked for.
+        activity: key in `activities.yaml`, or `wear` / `walk`.
+        quote: the owner's words for the activity, "" if none were needed.
+        amount: asked hours (wear) or minutes (walk), None if no number was named.
+        step: asked growth in hours a day ("add two hours"), None if not asked.
+        trouble: a setback told in the question, None if there is none.
+        tomorrow: asked for the next day.
+        also: further activities named in the same question.
+    """
+
+    kind: Kind
+    activity: str
+    quote: str = ""
+    amount: Fraction | None = None
+    step: Fraction | None = None
+    trouble: Trouble | None = None
+    tomorrow: bool = False
+    also: tuple[str, ...] = ()
+
+
+class AskReader:
+    """Reads questions against one table of activities; build once, use for every question."""
+
+    def __init__(self, activities: Mapping[str, Activity], known: frozenset[str] = frozenset()):
+        """Prepare the words.
+
+        Args:
+            activities: the table; `walk` is taken for walks, if it is there.
+            known: words of the guide in lower case that are no misspellings of an activity.
+        """
+        self._words = ActivityWords(activities, known)
+
+    def read(self, text: str, when: When | None = None) -> Ask | None:
+        """The question of permission or amount in a text, None if it holds none.
+
+        Args:
+            text: cleaned text of one question (a whole message works too: the first such
+                question in it is read).
+            when: the time `read_when` found in it; its words are left out of account.
+        """
+        if when is not None:
+            start, end = when.span
+            text = f"{text[:start]}{' ' * (end - start)}{text[end:]}"
+        before = ""
+        for sentence in _sentences(plain(text)):
+            found = self._sentence(sentence, before, timed=when is not None)
+            if found is not None:
+                whole = plain(text)
+                return replace(found, trouble=_trouble(whole), tomorrow=_tomorrow(whole))
+            before = sentence
+        return None
+
+    def _sentence(self, sentence: str, before: str, *, timed: bool) -> Ask | None:
+        hits = self._words.find(sentence)
+        specific = [hit for hit in hits if hit.key != "walk"]
+        if cues.instructs(sentence) or cues.reports(sentence):
+            return None
+        if not specific:
+            amount = _amount_ask(sentence, walks=bool(hits), timed=timed)
+            if amount is not None:
+                return amount
+        permit = cues.permits(sentence, bare=bool(hits))
+        if permit is None:
+            return None
+        if not hits and cues.points_back(sentence) and not cues.past(before):
+            hits = self._words.find(before)
+        if not hits:
+            return None
+        hits = _not_excluded(hits, sentence) or hits
+        best = max(hits, key=lambda h: (h.key != "walk", h.size, h.end > permit, -h.start))
+        if best.key == "walk":
+            return Ask(Kind.WALK, "walk", best.quote, amount=_minutes(sentence))
+        also = dict.fromkeys(h.key for h in hits if h.key not in (best.key, "walk"))
+        return Ask(Kind.ACTIVITY, best.key, best.quote, also=tuple(also))
+
+
+_ENDS = re.compile(r"(?<=[.?!;\n])\s+|\n+")
+
+
+def _sentences(text: str) -> list[str]:
+    return [part.strip() for part in _ENDS.split(text) if part.strip()]
+
+
+def _not_excluded(hits: list[Hit], sentence: str) -> list[Hit]:
+    """Leave out what is named only to be set aside: "not the stairs", "instead of a walk"."""
+    if cues.ASKS_LENGTH.search(sentence):
+        return hits  # "no jumping, for how long" asks about the jumping
+    return [hit for hit in hits if not cues.SET_ASIDE.search(sentence[: hit.start])]
+
+
+def _trouble(text: str) -> Trouble | None:
+    if cues.SORE.search(text):
+        return Trouble.SORE
+    if cues.FLAG.search(text):
+        return Trouble.FLAG
+    return Trouble.MISSED if cues.MISSED.search(text) else None
+
+
+def _tomorrow(text: str) -> bool:
+    return bool(re.search(r"\btomorrow\b", text))
+
+
+# ------------------------------------------------------------------------------------ amounts
+
+_HOURS = re.compile(
+    rf"\b(?P<n>{NUMBER})[ -]?(?P<u>hours?|hrs?|h|minutes?|mins?)\b(?! ago| old| before| after)"
+)
+_HALF = re.compile(r"\b(?:an hour and a half|hour and a half)\b")
+_BARE = re.compile(
+    rf"\b(?:do|to|try|have|for|wear|of|go|at|it|is|are|already do) (?P<n>{NUMBER})(?![\w-]| (?:\w+ )?"
+    r"(?:times?|walks?|stairs|steps|dogs?|fingers?|sessions?|days?|weeks?|months?|years?|bit|"
+    r"little|short|long|quick|few|good|more|the|his|her|calm|small|friend|kids?|of)\b)"
+)
+_ALL_DAY = re.compile(
+    r"\b(?:all day(?: long)?|(?:the )?(?:whole|full|entire) day|full time|from morning (?:to|till)|"
+    r"breakfast (?:to|till|until) bed\w*)\b"
+)
+_ROUND = re.compile(r"\b(?:24/7|24 hours|round the clock|day and night|non-?stop|twenty[- ]four)\b")
+_STEP = re.compile(
+    rf"\b(?:add|adding|increase (?:it )?by|go up (?:by)?|up it by|another|extra|more by|jump(?: up)? by) "
+    rf"(?:an? extra |an? |another |on )?(?P<n>{NUMBER})?[ -]?(?P<u>hours?|hrs?|h|minutes?|mins?)\b"
+    rf"|\b(?P<n2>{NUMBER}) (?:more|extra) (?P<u2>hours?|hrs?|minutes?|mins?)\b"
+    rf"|\b(?P<n3>{NUMBER}) (?P<u3>hours?|hrs?) (?:more|extra|at once|at a time|a day more)\b"
+)
+_SKIP = re.compile(
+    r"\b(?:skip (?:a |the |one |some )?(?:steps?|stages?|days?(?= (?:of|in|and go|and do))|ahead|"
+    r"hours?)|double (?:it|the (?:hours|time|dose))|jump (?:straight |right )?(?:to|ahead)|"
+    r"straight to|(?:speed|hurry) (?:it |this |the \w+ )?(?:up|along)|"
+    r"go(?:ing)? (?:up )?faster|rush)\b"
+)
+
+
+def _amount_ask(sentence: str, *, walks: bool, timed: bool) -> Ask | None:
+    """Hours of wear or minutes of a walk, if that is what the sentence asks."""
+    permits = cues.permits(sentence, bare=False) is not None
+    if walks or (cues.WALKISH.search(sentence) and not cues.WEARISH.search(sentence)):
+        if cues.HOW_MUCH_WALK.search(sentence) or (permits and _minutes(sentence) is not None):
+            return Ask(Kind.WALK, "walk", amount=_minutes(sentence))
+        return None
+    if cues.NOT_WEAR.search(sentence):
+        return None
+    wearish = bool(cues.WEARISH.search(sentence))
+    step = _step(sentence)
+    amount = _hours(sentence) if step is None else None
+    if cues.HOW_MUCH_WEAR.search(sentence) or (timed and cues.HOW_LONG_BARE.search(sentence)):
+        return Ask(Kind.WEAR, "wear", amount=None, step=step)
+    asks = permits or cues.TOO_MUCH.search(sentence) or (sentence.endswith("?") and timed)
+    if not asks:
+        return None
+    if _SKIP.search(sentence) and (amount is not None or wearish or timed or "step" in sentence):
+        return Ask(Kind.WEAR, "wear", amount=amount, step=None if amount else Fraction(24))
+    if step is not None and (wearish or "day" in sentence or timed):
+        return Ask(Kind.WEAR, "wear", step=step)
+    if _ALL_DAY.search(sentence) and wearish:
+        return Ask(Kind.WEAR, "wear", amount=Fraction(-1))
+    if _ROUND.search(sentence) and wearish:
+        return Ask(Kind.WEAR, "wear", amount=Fraction(24))
+    if amount is not None and (wearish or timed or _says_hours(sentence)):
+        return Ask(Kind.WEAR, "wear", amount=amount)
+    if amount is None and wearish and cues.KEEP_ON.search(sentence):
+        return Ask(Kind.WEAR, "wear")
+    return None
+
+
+ALL_DAY = Fraction(-1)
+"""`Ask.amount` of "all day": the target of the case, whatever it is."""
+
+
+def _says_hours(sentence: str) -> bool:
+    return bool(re.search(r"\b(?:hours?|hrs?)\b", sentence))
+
+
+def _hours(sentence: str) -> Fraction | None:
+    if _HALF.search(sentence):
+        return Fraction(3, 2)
+    match = _HOURS.search(sentence)
+    if match:
+        return _in_hours(match["n"], match["u"])
+    bare = _BARE.search(sentence)
+    number = read_number(bare["n"]) if bare else None
+    # "a" and "an" are no amount without a unit, and nobody wears it more than a day.
+    if bare is None or number is None or bare["n"] in ("a", "an") or number > 24:
+        return None
+    return Fraction(number).limit_denominator(60)
+
+
+def _step(sentence: str) -> Fraction | None:
+    match = _STEP.search(sentence)
+    if match is None:
+        return None
+    number = match["n"] or match["n2"] or match["n3"] or "one"
+    return _in_hours(number, match["u"] or match["u2"] or match["u3"])
+
+
+def _in_hours(number: str, unit: str) -> Fraction | None:
+    value = read_number(number)
+    if value is None:
+        return None
+    hours = Fraction(value).limit_denominator(60)
+    return hours / 60 if unit.startswith("m") else hours
+
+
+def _minutes(sentence: str) -> Fraction | None:
+    hours = _HOURS.search(sentence)
+    if _HALF.search(sentence):
+        return Fraction(90)
+    if hours:
+        value = _in_hours(hours["n"], hours["u"])
+        return None if value is None else value * 60
+    bare = re.search(rf"\b(?:do|walk|to|for) (?P<n>{NUMBER})(?![\w-])(?! \w+s\b)", sentence)
+    number = read_number(bare["n"]) if bare and bare["n"] not in ("a", "an") else None
+    return Fraction(number).limit_denominator(60) if number and number >= 5 else None

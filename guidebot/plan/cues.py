@@ -1,0 +1,198 @@
+"""The turns of phrase by which a question of permission or amount is known."""
+
+from __future__ import annotations
+
+import re
+
+_WHO = (
+    r"(?:he|she|they|we|i|it|you|pt|the (?:dog|pup|patient|boy|girl|client|owner)|my \w+|our \w+|"
+    r"owner|dog|client|patient|one|someone|a dog|both|the (?:two|kids|children)|[a-z]+)"
+)
+_MODAL = r"(?:can|cans|may|could|might|shall|should|must|would|dare|ought|am|are|is|does|do|will)"
+_OK = (
+    r"(?:ok|okay|k|fine|alright|all right|safe|allowed|permitted|acceptable|bad|dangerous|harmful|"
+    r"too (?:early|soon|much|long|far|risky|late)|possible|wise|unwise|advisable|good|good idea|"
+    r"bad idea|sensible|wrong|risky|forbidden|off limits|out of the question|contraindicated|"
+    r"recommended|enough|a problem|a no|a no-?no|no go|verboten|reasonable|realistic|right|"
+    r"out|ready|cleared|advised|acceptable|legal)"
+)
+_QUANTITY = r"how (?:long|far|much|many|often|soon|early|high|fast|hard|late|big)"
+_POINT = r"(?:what|which) (?:day|week|month|stage|point|age|time)"
+
+_PERMITS = tuple(
+    re.compile(pattern)
+    for pattern in (
+        # can he, may we, should she (not "how can I", "why can't he")
+        r"(?<!\bhow )(?<!\bwhy )(?<!\bwhat )(?<!\bwhere )(?<!\bwhich )(?<!\bwho )"
+        r"\b(?:can|cans|may|could|might|shall|should|must|dare|ought|can't|couldn't|shouldn't) "
+        rf"(?!you (?:tell|explain|send|help|give|show|say|remind|please|advise|let me know))"
+        rf"(?!i (?:see|tell|feel|hear|ask|expect|call|ring|know|book|worry|be worried|phone|contact|"
+        rf"bring|send|wash|clean|dry|loosen|buy|order|check|look|get him to|get her to))(?:not )?{_WHO}\b",
+        rf"\b(?:am|are|is) {_WHO} (?:\w+ )?(?:allowed|permitted|supposed|meant|ok|okay|fine|safe|"
+        r"able|cleared|ready|free|permitted)\b",
+        rf"\b(?:is|are|would|isn't|aren't|wouldn't|will)\b(?: \S+){{0,12}}? {_OK}\b",
+        rf"\b{_OK} (?:to|if|for (?:him|her|them|my|us|the|a)|on|in|at|with|yet|now|or not|please|by)\b",
+        rf"\b{_OK}(?: yet| now| or not| at all| already| still)? *(?:\?|$)",
+        r"\b(?:allowed|permitted|contraindicated|forbidden|banned|off limits|permissible)\b",
+        r"\b(?:when|how soon|how early|from when|at what (?:point|stage|age)|"
+        rf"{_POINT}) (?:is|are|can|may|could|will|would|do|does|should|might|am)\b",
+        r"\bhow (?:long|many (?:weeks|months|days)|much longer)\b.{0,24}\b(?:until|till|before|without|no|off|"
+        r"banned|not|keep|have to|must|do we|does|can't)\b",
+        r"\b(?:until|till|for how long|since) ?(?:when)?\?",
+        r"\bfor how long\b|\buntil when\b|\bwhen (?:again|then)\b|\bwhen ?\?|, when$|\bwhen do we get\b",
+        r"\b(?:does|do|must|need|needs|has|have|did you say) \w+(?: \w+){0,2}? (?:have|need|really have|"
+        r"really need|got) to\b",
+        rf"\b(?:if|whether) {_WHO} (?:\w+ )?(?:can|may|could|should|might|must|is allowed|are allowed|"
+        r"is ok|is able|needs to|has to)\b",
+        r"\b(?:wonder(?:ed|ing)?|ask(?:s|ed|ing)?|know|unsure|sure) (?:if|whether)\b",
+        r"\b(?:yes or no|y/n|ok or not|or not\?|yay or nay|yea or nay|still a no|still not|"
+        r"too soon|too early|do you (?:mind|advise|recommend|allow)|does (?:that|this|it) count|"
+        r"permission|do i let|do we let|let (?:him|her|them)\b[^.?!]*\?|"
+        r"would it (?:hurt|harm|be|do|matter)|will it (?:hurt|harm)|does it (?:hurt|matter|harm)|"
+        r"any harm|harm in|what about|how about|hurt (?:him|her|it|the)\b[^.?!]*\?)",
+        r"\byet ?\?|\b(?:yet|already|again|now|soon)\??$(?<=\?)",
+        rf"\bdo(?:es)? {_WHO} (?:get to|sleep|wear|keep|go|stay|swim|run|walk)\b",
+        rf"\bis {_WHO} (?:still )?(?:on|in|to)\b",
+    )
+)
+# A short call with the activity in it and a question mark: "stairs?", "swimming with it?".
+_BARE_MOST = 6
+_OPENERS = re.compile(
+    r"^(?:(?:hi|hello|hey|hiya|morning|please|pls|so|and|also|but|ok|okay|thanks|thank you|"
+    r"sorry|quick q(?:uestion)?|question|um|just|dear \w+|good \w+)[ ,:.!-]+)*"
+)
+
+
+def permits(sentence: str, *, bare: bool) -> int | None:
+    """Where a turn of permission starts in the sentence; None if it holds none.
+
+    Args:
+        sentence: plain text of one sentence.
+        bare: it names an activity, so that a short call with a question mark will do.
+    """
+    starts = [m.start() for p in _PERMITS if (m := p.search(sentence))]
+    if starts:
+        return min(starts)
+    words = len(sentence.split())
+    if bare and sentence.endswith("?") and words <= _BARE_MOST and not _WH.match(sentence):
+        return 0
+    if bare and sentence.endswith("?") and re.search(r"\b(?:can|may|allowed|ok|okay)\b", sentence):
+        return 0
+    return None
+
+
+_WH = re.compile(r"(?:how|why|what|where|which|who|whose|did|was|were|has|had)\b")
+_INSTRUCTS = re.compile(
+    rf"^(?!{_QUANTITY}|how about)(?:.{{0,40}}\b(?:know|ask|asks|asking|tell me|explain|wonder(?:ing)?|"
+    r"and|so|but|well|please|advise|show me)[ ,:]+)?"
+    r"(?:how (?!long|far|much|many|often|soon|early|about)(?:do|does|can|could|should|to|would|"
+    r"best|exactly|on earth|am|is|are|shall|might|will|did|come)?|why\b|what(?:'s| is) the (?:best|right|"
+    r"proper|correct|safest|reason|trick|point)|what (?:do|should|can|could|would|shall|must|else) (?:i|we|"
+    r"one|you|they|owner)|what (?:happens|if|kind|sort|type|exactly|to do)|where (?:do|should|can|does)|"
+    r"which (?!day|week|month|stage)|who\b|any (?:tips|advice|ideas|tricks|suggestions)|"
+    r"tips\b|what for)"
+)
+_TELL = re.compile(
+    r"\b(?:how do (?:i|we|you)|how (?:can|could|should) (?:i|we|you)|how to|why (?:is|are|do|"
+    r"does|can't|must|should|not|shouldn't|mustn't|no|would))\b"
+)
+_PAST = re.compile(
+    r"\b(?:he|she|they|we|i|it|dog|pup|who|and|just|\w+) (?:just |then |has |had |accidentally )*"
+    r"(?:jumped|ran|swam|climbed|went|played|slept|fell|leapt|bolted|escaped|slipped|chased|did|"
+    r"landed|raced|tore|rolled|wrestled|waded|dashed|hopped|galloped|got|snuck|sneaked|left)\b"
+)
+_LATER = re.compile(r"\b(?:can|may|could|should|must|when|allowed|ok to|okay to|safe to|shall)\b")
+
+
+def instructs(sentence: str) -> bool:
+    """Asks how or why, not whether: no verdict."""
+    text = sentence[_OPENERS.match(sentence).end() :] if _OPENERS.match(sentence) else sentence  # type: ignore[union-attr]
+    return bool(_INSTRUCTS.match(text) or _TELL.search(text))
+
+
+def past(sentence: str) -> bool:
+    """Tells what happened."""
+    return bool(_PAST.search(sentence))
+
+
+def reports(sentence: str) -> bool:
+    """Tells what happened and asks for no leave: no verdict."""
+    if not past(sentence):
+        return bool(re.match(r"(?:did|was|were|has|had)\b", sentence))
+    return not _LATER.search(sentence)
+
+
+def points_back(sentence: str) -> bool:
+    """Asks about something named before: "is that ok?"."""
+    return bool(re.search(r"\b(?:it|that|this|them|those|so|when)\b", sentence)) and (
+        len(sentence.split()) <= 12
+    )
+
+
+SET_ASIDE = re.compile(
+    r"\b(?:not|no|without|apart from|except|instead of|rather than|besides|other than|don't mean|"
+    r"after|before|never mind|avoid(?:ing)?)(?: (?:the|a|any|his|her|our|my|for|on|going))* *$"
+)
+ASKS_LENGTH = re.compile(r"\b(?:how long|until|till|when|how many|how much longer)\b")
+
+SORE = re.compile(
+    r"\b(?:blister(?:s|ed)?|open (?:sore|wound|skin)|raw (?:patch|spot|skin)|broken skin|weeping|bleed\w*|"
+    r"(?:a|the|that|his|her|open) (?:sore|wound|scab|ulcer)|sores|wound)\b"
+)
+FLAG = re.compile(
+    r"\b(?:red|redness|pink|rub(?:bed|bing)?|chaf\w+|flared?|irritat\w+|rash|limp(?:s|ed|ing|ier|y)?|"
+    r"lame(?:r)?|sore|setback|set back|marks? (?:on|that|appeared)|swollen|stiff(?:er)?)\b"
+)
+MISSED = re.compile(
+    r"\b(?:skipped|missed|miss(?:ing)? (?:a|one|two)|(?:days?|week|weekend|time) off|without it|"
+    r"out of it|a (?:week|day|weekend|break) (?:off|without)|day off|had a break|start(?:ing)? again|"
+    r"restart|resume|pick(?:ing)? (?:it )?up (?:again|where)|forgot (?:it|to put)|after (?:a|our|the) (?:break|"
+    r"holiday|gap)|didn'?t (?:wear|put))\b"
+)
+
+WEARISH = re.compile(
+    r"\b(?:wear|wears|wearing|worn|brace|device|orthosis|orthotic|splint|boot|contraption|"
+    r"keep (?:it|that|this|her|him) (?:on|in)|(?:leave|have|put|stay|stays|keep|be|on) (?:it )?(?:on|in)\b|"
+    r"in it|have it on|it on|it stay|hours (?:of|today|tomorrow)|leg thing|knee thing|"
+    r"(?:support|contraption|gadget) on)\b"
+)
+WALKISH = re.compile(r"\b(?:walk(?:s|ed|ing|ies)?|stroll|outings?|round the block|leash time)\b")
+NOT_WEAR = re.compile(
+    r"\b(?:process|whole (?:thing|course|treatment|business)|treatment|recovery|heal\w*|dry|"
+    r"redness|fade|recheck|appointment|visit|cost|price|warranty|last (?:before|until)|"
+    r"finger|fingers|deliver\w*|replace\w*|months? (?:does|will|do)|rest of (?:his|her) life|"
+    r"for (?:life|good|ever)|forever|tight|strap|straps|powder|clean\w*|wash\w*|sleeve|screw|order|"
+    r"inch(?:es)?|licking|lick|limp(?:ing)? last|swell\w*|gap|stop (?:the|wearing)|wean|"
+    r"tablets?|pills?|medicine|dose of (?:pain|anti)|food|feed|until|before (?:he|she|we|they|i)|"
+    r"(?:will|does) (?:it|this) (?:all )?take|take to|to (?:get used|adjust|settle|arrive))\b"
+)
+_TODAY = (
+    r"(?:today|tomorrow|tonight|a day|per day|each day|every day|at a time|in one go|in total|"
+    r"the first|first (?:day|time|go|session)|day one|now|to start|to begin|at first|total|before bed\w*|"
+    r"this morning|straight|at once|for today|daily)"
+)
+_PUT = r"(?:wear|have|keep|leave|put|stay|be|spend|go|use|do)(?:s|ing)?"
+HOW_MUCH_WEAR = re.compile(
+    rf"\bhow (?:long|many (?:hours?|hrs?|minutes?|mins?)|much (?:time|wear|more|longer)?)\b"
+    rf"[^.?!]*\b(?:wear\w*|worn|on\b|in it|brace|device|orthosis|splint|boot|{_TODAY})"
+    rf"|\bhow many (?:hours?|hrs?)\b(?! (?:does|will|until|before|after|ago))"
+    rf"|\b(?:limit|max(?:imum)?|most|cap|allowance|quota|total)\b[^.?!]{{0,30}}\b(?:{_TODAY}|hours?|wear\w*|brace|"
+    rf"minutes|session|day)\b"
+    rf"|\b(?:hours?|time|minutes)\b[^.?!]{{0,16}}\b(?:limit|max(?:imum)?|allowed|allowance|for today|today\?)"
+    rf"|\bhow long (?:can|may|should|do|does|is|shall|must|could) {_WHO} (?:\w+ )?{_PUT}\b"
+    rf"|\b(?:today's|tomorrow's|daily) (?:hours|limit|max\w*|wear|time|total|quota)\b"
+    rf"|\bhow long (?:for )?(?:{_TODAY})"
+)
+HOW_LONG_BARE = re.compile(
+    r"\b(?:how (?:long|many|much)|limit|max(?:imum)?|hours\??|what(?:'s| is) (?:allowed|the (?:number|"
+    r"figure|amount)))\b"
+)
+HOW_MUCH_WALK = re.compile(
+    r"\bhow (?:long|far|many|much|often)\b|\b(?:limit|max(?:imum)?|length|duration)\b"
+)
+TOO_MUCH = re.compile(
+    r"\b(?:too (?:much|long|many|little)|ok|okay|enough|allowed|alright|fine|safe)\b|\?$"
+)
+KEEP_ON = re.compile(
+    r"\b(?:keep|leave|stay|wear|have|has|put)\b[^.?!]*\b(?:on|till|until|longer|today|it|in)\b"
+)
