@@ -105,11 +105,10 @@ class Filler:
         """
         for piece, what, remedy in self._raw(_PLACEHOLDER.sub("…", text)):
             self._faults.add(find(piece), what, remedy)
-        rest = _PLACEHOLDER.sub("", text)
-        stray = _BRACE.search(rest)
+        stray = _BRACE.search(_PLACEHOLDER.sub(lambda match: " " * len(match.group()), text))
         if stray:
             self._faults.add(
-                find(stray.group()),
+                find(text[stray.start() : stray.start() + 24].split("\n")[0]),
                 "a brace is not closed or not opened",
                 "Braces are for placeholders only",
             )
