@@ -1,0 +1,1 @@
+"""The terminal faces; they hold no logic. Only this package may import textual."""

@@ -1,0 +1,117 @@
+"""What keys and the palette can do; the application adds workers and looks."""
+
+from __future__ import annotations
+
+from textual import work
+
+from guidebot.tui import clipboard, look
+from guidebot.tui.base import Base
+from guidebot.tui.forms import case_from, dog_fields
+from guidebot.tui.messages import Told
+from guidebot.tui.screens import help as help_page
+from guidebot.tui.screens.card import Form, Note
+from guidebot.tui.screens.hands import HandsScreen
+from guidebot.tui.screens.pick import PickDog
+from guidebot.tui.screens.talk import TalkScreen
+from guidebot.tui.screens.today import TodayScreen
+
+
+class Actions(Base):
+    """The actions, each reached by a key and by the palette."""
+
+    def to_front(self) -> None:
+        """Nothing may cover an alert: close the windows above the screen."""
+        while self.screen.is_modal:
+            self.pop_screen()
+
+    def open_passage(self, key: str) -> None:
+        """Show a passage in Talk."""
+        self.switch_mode("talk")
+        screen = self.screen
+        if isinstance(screen, TalkScreen):
+            screen.open_passage(key)
+
+    def action_area(self, name: str) -> None:
+        """Go to one of the main screens."""
+        self.to_front()
+        if self.current_mode != name:
+            self.switch_mode(name)
+
+    def action_hands(self, what: str) -> None:
+        """Go to Hands on and begin."""
+        self.action_area("hands")
+        screen = self.screen
+        if isinstance(screen, HandsScreen):
+            screen.start(what)
+
+    def action_diary(self) -> None:
+        """Write in the diary."""
+        self.action_area("today")
+        screen = self.screen
+        if isinstance(screen, TodayScreen):
+            screen.action_diary(0)
+
+    def action_acknowledge(self) -> None:
+        """The alert was read; with none open, show the last one again."""
+        session = self.session
+        if session.pending:
+            session.acknowledge()
+        elif session.seen:
+            session.warn(session.seen)
+        self.renew()
+
+    def action_help(self) -> None:
+        """The help page."""
+        if not self.screen.is_modal:
+            self.push_screen(Note("Help", help_page.TEXT))
+
+    @work(group="form", exit_on_error=False)
+    async def action_pick_dog(self) -> None:
+        """Choose a dog, or add one."""
+        if self.screen.is_modal:
+            return
+        picked = await self.push_screen_wait(PickDog(self.session.desk.cases()))
+        if picked == PickDog.ADD:
+            self.action_add_dog()
+        elif picked == PickDog.NONE:
+            self.choose_case(None)
+        elif picked is not None:
+            self.choose_case(self.session.desk.find(picked))
+
+    @work(group="form", exit_on_error=False)
+    async def action_add_dog(self) -> None:
+        """Ask for a new dog and keep it."""
+        guide, desk = self.session.guide, self.session.desk
+        if guide is None or self.screen.is_modal:
+            return
+        replies = await self.push_screen_wait(
+            Form("A new dog", dog_fields(guide, self.session.today()))
+        )
+        if replies:
+            self.choose_case(desk.add(case_from(replies, [case.id for case in desk.cases()])))
+            if desk.trouble:
+                self.tell(desk.trouble)
+
+    def action_new_talk(self) -> None:
+        """Forget what was said; alerts not yet read stay."""
+        self.session.forget()
+        self.action_area("talk")
+        self.renew()
+
+    def action_switch_look(self) -> None:
+        """Light to dark and back."""
+        self.theme = look.PAPER.name if self.current_theme.dark else look.LAMP.name
+
+    @work(thread=True, group="mail", exit_on_error=False)
+    def action_mail(self) -> None:
+        """Copy the shown answer as a mail and say what became of it."""
+        turn, guide, desk = self.session.shown, self.session.guide, self.session.desk
+        if turn is None or turn.answer is None or guide is None:
+            self.post_message(Told("There is no answer to copy yet."))
+            return
+        text = desk.mail(turn.text, turn.answer, guide, turn.case)
+
+        def terminal(copied: str) -> None:
+            self.call_from_thread(self.copy_to_clipboard, copied)
+
+        self.post_message(Told(clipboard.copy(text, terminal, desk.folder())))

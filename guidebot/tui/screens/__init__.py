@@ -1,0 +1,1 @@
+"""One screen a file; `area.Area` is what they share."""

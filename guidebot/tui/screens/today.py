@@ -1,0 +1,142 @@
+"""Today: what this dog may do on this day, what is to tick, what comes next."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+from typing import Any, ClassVar
+
+from textual import events, work
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import Container, VerticalScroll
+
+from guidebot.domain.case import Case
+from guidebot.tui.desk import Day
+from guidebot.tui.forms import SKIN_FIELD, diary_fields, entry_from, signs_in
+from guidebot.tui.prose import plain_block
+from guidebot.tui.screens.area import Area, state_line
+from guidebot.tui.screens.card import Form
+from guidebot.tui.steps import alert_of
+from guidebot.tui.widgets.words import Line, Prose
+
+NO_DOG = (
+    "No dog is chosen, so no day can be counted.\n\n"
+    "F9 chooses a dog or adds one. In Talk you can also just write the day into your question."
+)
+
+
+def day_text(day: Day, ticks: str) -> str:
+    """Everything but the title and the reasons."""
+    return plain_block(
+        f"Hours: {day.hours}" if day.hours else "",
+        "\n".join(day.sessions),
+        f"Walks: {day.walk}" if day.walk else "",
+        ticks,
+        "\n".join(["Next:", *(f"- {line}" for line in day.next)]) if day.next else "",
+    )
+
+
+def ticks_of(case: Case, on: date) -> str:
+    """What is done and what is still to do, in words and boxes."""
+    noted = [entry for entry in case.diary if entry.on == on]
+    powder = any(entry.powder for entry in noted)
+    skin = any(entry.skin for entry in noted)
+    hours = [entry.worn_hours for entry in noted if entry.worn_hours is not None]
+    return "\n".join(
+        [
+            f"[{'x' if powder else ' '}] powder used{'' if powder else '  (p)'}",
+            f"[{'x' if skin else ' '}] skin looked at{'' if skin else '  (s)'}",
+            f"[{'x' if hours else ' '}] hours noted{f': {hours[-1]:g}' if hours else '  (d)'}",
+        ]
+    )
+
+
+class TodayScreen(Area):
+    """The day of the dog that is chosen."""
+
+    NAME = "Today"
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("d", "diary(0)", "Diary"),
+        Binding("y", "diary(1)", "Yesterday", show=False),
+        Binding("p", "powder", "Powder"),
+        Binding("s", "skin", "Skin"),
+    ]
+
+    def body(self) -> ComposeResult:
+        """The day, with the chart beside or below it."""
+        with Container(id="day-pair"):
+            with VerticalScroll(id="day"):
+                yield Line(id="day-title")
+                yield Line(id="day-why")
+                yield Prose(id="day-text")
+                yield Line(
+                    "d: diary for today · y: for yesterday · p: powder · s: skin · F9: dog",
+                    classes="hint",
+                )
+            with VerticalScroll(id="chart-box"):
+                yield Line(id="chart")
+
+    def sync(self) -> None:
+        """Count the day anew."""
+        super().sync()
+        session = self.session
+        guide, case, on = session.guide, session.case, session.today()
+        if guide is None or case is None:
+            self._say("Today", (), state_line(session) or NO_DOG, "")
+            return
+        day = session.desk.day(guide, case, on)
+        width = min(self.size.width - 6, 70)
+        chart = session.desk.chart(guide, case, on, max(24, width))
+        self._say(day.title, day.why, day_text(day, ticks_of(case, on)), chart, day.flagged)
+
+    def on_resize(self, event: events.Resize) -> None:
+        """The chart is as wide as the screen lets it."""
+        self.sync()
+
+    def _say(
+        self, title: str, why: tuple[str, ...], text: str, chart: str, flagged: bool = False
+    ) -> None:
+        self.query_one("#day-title", Line).say(title)
+        lead = "CHANGED PLAN: " if flagged else ""
+        self.query_one("#day-why", Line).say(lead + " ".join(why) if why else "")
+        self.query_one("#day-text", Prose).say(text)
+        self.query_one("#chart", Line).say(chart)
+        self.query_one("#chart-box").display = bool(chart)
+
+    def action_powder(self) -> None:
+        """Tick the powder."""
+        if self._case():
+            self._note({"powder": True}, 0)
+
+    @work(group="form", exit_on_error=False)
+    async def action_skin(self) -> None:
+        """Note the skin check."""
+        if self._case():
+            self._note(await self.app.push_screen_wait(Form("Skin check", [SKIN_FIELD])), 0)
+
+    @work(group="form", exit_on_error=False)
+    async def action_diary(self, back: int) -> None:
+        """Note a day of wear."""
+        if case := self._case():
+            on = self.session.today() - timedelta(days=back)
+            title = f"Diary of {case.dog}, {on.isoformat()}"
+            self._note(await self.app.push_screen_wait(Form(title, diary_fields())), back)
+
+    def _case(self) -> Case | None:
+        if self.session.case is None:
+            self.base.tell("Choose a dog first: F9.")
+        return self.session.case
+
+    def _note(self, replies: dict[str, Any] | None, back: int) -> None:
+        """Keep an entry; what it reports is shown before anything else."""
+        case = self.session.case
+        if case is None or not replies or all(value is None for value in replies.values()):
+            return
+        entry = entry_from(replies, self.session.today() - timedelta(days=back))
+        for sign in signs_in(entry):
+            self.base.warn(alert_of(sign))
+        if entry.note and (alert := self.session.desk.judge(self.session.assistant, entry.note)):
+            self.base.warn(alert)
+        self.base.choose_case(self.session.desk.log(case, entry))
+        if self.session.desk.trouble:
+            self.base.tell(self.session.desk.trouble)
