@@ -117,7 +117,8 @@ def compile_guide(folder: Path, say: Say = lambda _: None) -> dict[str, bytes]:
     say("reading the guide")
     guide = read_guide(folder)
     sections = {"guide": json.dumps(to_plain(guide)).encode("utf-8")}
-    sections.update(SearchEngine.compile(guide, lambda what: say(f"questions: {what}")))
+    engine = SearchEngine.build_from(guide.wordings, guide, lambda what: say(f"questions: {what}"))
+    sections.update(engine.dump())
     sections.update(_compile_safety(guide.wordings, lambda what: say(f"injury signs: {what}")))
     return sections
 

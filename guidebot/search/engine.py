@@ -3,18 +3,26 @@
 from __future__ import annotations
 
 import json
+import math
 from collections import Counter
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from guidebot.domain.guide import Guide
 from guidebot.domain.passage import Passage
 from guidebot.linear.features import prime, stem, words
+from guidebot.search.decide import Decision, decide, measures
 from guidebot.search.needs import ASIDE, NeedIndex, NeedScores
 from guidebot.search.passages import Hit, PassageIndex, Situation
+from guidebot.search.follow import blend, joined, lean
 from guidebot.search.repair import repair
-from guidebot.search.words import STOP_WORDS, Query
+from guidebot.search.split import sentences
+from guidebot.search.words import Query
 
+SURE = 0.8
+"""Chance of being right from which a part of a message stands for itself."""
+PARTS = 12
+"""Sentences of one message that are looked at for further questions."""
 LONGEST = 2_500
 """Characters of one message that are ranked; what is said beyond them rarely asks."""
 
@@ -27,19 +35,25 @@ class Found:
         query: the message as it was ranked.
         scores: of every need.
         hits: passages, best first.
-        known_share: share of content words that the guide's wordings know, 0 to 1.
+        measures: what the decision was made from, in the order of `decide.MEASURES`.
+        decision: how sure the search is.
+        follows: the message was read in the light of the turn before.
+        also: passages for further questions in the same message.
     """
 
     query: Query
     scores: NeedScores
     hits: tuple[Hit, ...]
-    known_share: float
+    measures: tuple[float, ...]
+    decision: Decision
+    follows: bool = False
+    also: tuple[Hit, ...] = ()
 
 
 class SearchEngine:
     """Needs first, then passages."""
 
-    __slots__ = ("_known", "_ordinary", "needs", "passages")
+    __slots__ = ("_known", "_lines", "_ordinary", "_total", "needs", "passages")
 
     def __init__(
         self,
@@ -47,37 +61,58 @@ class SearchEngine:
         passages: PassageIndex,
         known: Mapping[str, int],
         ordinary: frozenset[str],
+        lines: Mapping[str, int],
+        total: int,
     ) -> None:
         self.needs = needs
         self.passages = passages
         self._known = known
         self._ordinary = ordinary
+        self._lines = lines
+        self._total = total
 
-    @staticmethod
-    def compile(guide: Guide, say: Callable[[str], None] = lambda _: None) -> dict[str, bytes]:
-        """Sections for the compiled guide; takes seconds and needs numpy."""
+    @classmethod
+    def build_from(
+        cls,
+        wordings: Mapping[str, Sequence[str]],
+        guide: Guide,
+        say: Callable[[str], None] = lambda _: None,
+    ) -> SearchEngine:
+        """Build from these wordings and the guide's passages; takes seconds and needs numpy."""
         known: Counter[str] = Counter()
+        lines_with: Counter[str] = Counter()
+        total = 0
         ordinary: set[str] = set()
-        for name, lines in guide.wordings.items():
+        for name, lines in wordings.items():
             for line in lines:
+                tokens = words(line)
                 if name in ASIDE:
-                    ordinary.update(words(line))
-                else:
-                    known.update(words(line))
+                    ordinary.update(tokens)
+                    continue
+                known.update(tokens)
+                lines_with.update({stem(token) for token in tokens})
+                total += 1
         for passage in guide.passages.values():
             known.update(words(f"{passage.title} {passage.short} {passage.body}"))
         for owners, guides in guide.vocabulary.items():
             known.update(words(f"{owners} {guides}"))
-        index = NeedIndex.build(guide.wordings, say)
+        index = NeedIndex.build(wordings, say)
         say("indexing passages")
+        passages = PassageIndex.build(guide.passages)
+        return cls(index, passages, known, frozenset(ordinary - known.keys()), lines_with, total)
+
+    def dump(self) -> dict[str, bytes]:
+        """Sections for the compiled guide."""
         table = {
-            "known": known,
-            "ordinary": sorted(ordinary - known.keys()),
-            "stems": {w: stem(w) for w in sorted({*known, *ordinary})},
+            "known": self._known,
+            "ordinary": sorted(self._ordinary),
+            "lines": self._lines,
+            "total": self._total,
+            "stems": {w: stem(w) for w in sorted({*self._known, *self._ordinary})},
         }
         return {
-            **index.dump(),
-            "passages": PassageIndex.build(guide.passages).dump(),
+            **self.needs.dump(),
+            "passages": self.passages.dump(),
             "words": json.dumps(table).encode("utf-8"),
         }
 
@@ -85,7 +120,7 @@ class SearchEngine:
     def load(
         cls, passages: Mapping[str, Passage], sections: Mapping[str, memoryview]
     ) -> SearchEngine:
-        """Open what `compile` wrote.
+        """Open what `dump` wrote.
 
         Raises:
             KeyError, ValueError: the sections are not those of an engine.
@@ -97,6 +132,8 @@ class SearchEngine:
             PassageIndex.load(passages, sections["passages"]),
             table["known"],
             frozenset(table["ordinary"]),
+            table["lines"],
+            table["total"],
         )
 
     def read(self, text: str) -> Query:
@@ -104,14 +141,79 @@ class SearchEngine:
         tokens, changed = repair(words(text[:LONGEST]), self._known, self._ordinary)
         return Query(tuple(tokens), tuple(stem(token) for token in tokens), tuple(changed))
 
-    def known_share(self, query: Query) -> float:
-        """Share of content words that occur in the guide or its wordings; 0 without any."""
-        content = [t for t in query.tokens if t not in STOP_WORDS]
-        return sum(t in self._known for t in content) / len(content) if content else 0.0
+    def measure(self, query: Query, scores: NeedScores) -> tuple[float, ...]:
+        """The measures the decision is made from (`decide.measures`)."""
+        content = set(query.content)
+        rarity = {s: math.log((self._total + 1) / (self._lines.get(s, 0) + 0.5)) for s in content}
+        whole = sum(rarity.values())
+        number = self.needs.classes.index(scores.ranked[0][0])
+        held = sum(rarity[s] for s in content if self.needs.holds(number, s))
+        return measures(scores, held / whole if whole else 0.0, len(content))
 
-    def search(self, text: str, situation: Situation) -> Found:
-        """Rank needs and passages for one message."""
+    def search(
+        self,
+        text: str,
+        situation: Situation,
+        before: Query | None = None,
+        need: str | None = None,
+    ) -> Found:
+        """Rank needs and passages for one message.
+
+        Args:
+            text: the cleaned message, words of time taken out.
+            situation: what is known of the dog.
+            before, need: query and need of the turn before, for a follow-up.
+        """
         query = self.read(text)
         scores = self.needs.scores(query)
+        values = self.measure(query, scores)
+        decision = decide(values)
+        follows = False
+        if before is not None and query.tokens:
+            scores, decision, follows = self._follow(query, scores, decision, before, need)
+            values = self.measure(query, scores)
         hits = self.passages.choose(scores.ranked[:8], query, situation)
-        return Found(query, scores, tuple(hits), self.known_share(query))
+        also = () if follows else self._also(text, situation, hits)
+        return Found(query, scores, tuple(hits), values, decision, follows, also)
+
+    def _follow(
+        self,
+        query: Query,
+        alone: NeedScores,
+        decision: Decision,
+        before: Query,
+        need: str | None,
+    ) -> tuple[NeedScores, Decision, bool]:
+        """The ranking of a follow-up; a message sure of itself is a change of subject."""
+        both = joined(before, query)
+        together = self.needs.scores(both)
+        ranked = blend(alone.ranked, together.ranked, need, lean(query))
+        scores = replace(alone, ranked=ranked)
+        changed = ranked[0][0] != alone.ranked[0][0]
+        if not changed and decision.right >= SURE:
+            return alone, decision, False
+        mixed = decide(self.measure(both, replace(together, ranked=ranked)))
+        # A follow-up stands on the turn before, which was answered: lean on it for the outcome.
+        right = max(decision.right, mixed.right, 0.5 * (lean(query) + 0.5) * 0.6)
+        return scores, Decision(right, max(decision.answerable, mixed.answerable)), True
+
+    def _also(self, text: str, situation: Situation, hits: Sequence[Hit]) -> tuple[Hit, ...]:
+        """A second question in the same message: its passage, if one part surely asks for it."""
+        parts = sentences(text)
+        if len(parts) < 2 or not hits:
+            return ()
+        found: list[Hit] = []
+        seen = {need for hit in hits[:1] for need in hit.passage.answers}
+        for part in parts[:PARTS]:
+            query = self.read(part)
+            if len(query.content) < 2:
+                continue
+            scores = self.needs.scores(query)
+            need = scores.ranked[0][0]
+            if need in seen or decide(self.measure(query, scores)).right < SURE:
+                continue
+            hit = self.passages.choose(scores.ranked[:1], query, situation, most=1)
+            if hit:
+                found.append(hit[0])
+                seen.update(hit[0].passage.answers)
+        return tuple(found[:2])

@@ -90,6 +90,22 @@ class NeedIndex:
         linear = Weights.load(sections["need-linear"])
         return cls(linear.classes, Bm25(postings.size, postings), linear)
 
+    def holds(self, number: int, word: str) -> bool:
+        """Does any wording of class `number` hold this stem?"""
+        entry = self.pooled.postings.get(word)
+        return entry is not None and number in entry[0]
+
+    def pooled_words(self, query: Query, name: str, most: int = 8) -> list[tuple[str, float]]:
+        """What each word of the query adds to the BM25 score of class `name`, most first."""
+        number = self.classes.index(name)
+        found: dict[str, float] = {}
+        for word in query.stems:
+            docs, weights = self.pooled.postings.get(word, ((), ()))
+            for doc, weight in zip(docs, weights, strict=True):
+                if doc == number:
+                    found[word] = found.get(word, 0.0) + weight
+        return sorted(found.items(), key=lambda pair: (-pair[1], pair[0]))[:most]
+
     def scores(self, query: Query) -> NeedScores:
         """Score every class and rank the needs; ties in order of their keys."""
         linear = self.linear.scores(query.tokens, query.stems)

@@ -1,0 +1,1 @@
+"""Scoring: metrics, question sets, runs and their comparison."""

@@ -1,0 +1,144 @@
+"""Put an answer together from guide text and fixed sentences; nothing is generated."""
+
+from __future__ import annotations
+
+from guidebot.domain.answer import Answer, Cited, Outcome
+from guidebot.domain.guide import Guide
+from guidebot.reply import phrases
+from guidebot.reply.courtesy import is_courtesy, is_greeting
+from guidebot.reply.language import looks_foreign
+from guidebot.reply.reading import Reading
+from guidebot.safety.judge import Judgement
+from guidebot.search.engine import Found
+from guidebot.search.passages import Hit
+
+ANSWERS_FROM = 0.62
+"""Least chance of the first need being right for an outright answer; set on the dev questions."""
+ANSWERABLE_FROM = 0.45
+"""Least chance of the guide answering at all for a choice of passages."""
+RIGHT_FROM = 0.30
+"""A need this likely is offered even where the message looks off the topic."""
+CHOICES = 3
+
+
+class Composer:
+    """Composes answers for one guide."""
+
+    def __init__(self, guide: Guide) -> None:
+        self._guide = guide
+        clinic = guide.clinic
+        self._contact = f"{clinic.phone}, {clinic.email}, {clinic.hours}"
+
+    def outcome(
+        self, outcome: Outcome, lead: str, judgement: Judgement, *, asked: bool = True
+    ) -> Answer:
+        """An answer without passages: one fixed sentence, the alert if there is one, the caution."""
+        return Answer(
+            outcome=outcome,
+            lead=lead.format(contact=self._contact),
+            passages=(),
+            caution=self._guide.clinic.caution,
+            guide=self._guide.stamp,
+            rules=judgement.rules,
+            alert=judgement.alert if asked or judgement.alert else None,
+            notes=self._mentions(judgement),
+        )
+
+    def compose(
+        self, text: str, judgement: Judgement, reading: Reading, found: Found
+    ) -> Answer:
+        """The answer to one message.
+
+        Args:
+            text: the cleaned message.
+            judgement: the injury signs in it.
+            reading: day, sleeve, verdict and the words that were ranked.
+            found: needs and passages, best first.
+        """
+        if judgement.alert is None and is_courtesy(text, found):
+            lead = phrases.GREETING if is_greeting(text) else phrases.COURTESY
+            return self.outcome(Outcome.COURTESY, lead, judgement)
+        outcome = self._outcome(reading, found)
+        if outcome is Outcome.NOT_IN_GUIDE:
+            lead = phrases.OTHER_LANGUAGE if looks_foreign(text) else phrases.NOT_IN_GUIDE
+            return self.outcome(outcome, lead, judgement)
+        hits = found.hits
+        passages = tuple(_cited(hit) for hit in hits)
+        choices: tuple[str, ...] = ()
+        notes = [*reading.notes, *self._mentions(judgement)]
+        if outcome is Outcome.UNSURE:
+            lead = phrases.UNSURE
+            choices = tuple(hit.passage.id for hit in hits[:CHOICES])
+        else:
+            lead = hits[0].passage.short
+            notes += [
+                phrases.ALSO_ASKED.format(
+                    title=hit.passage.title, id=hit.passage.id, short=hit.passage.short
+                )
+                for hit in found.also
+            ]
+        notes += [
+            phrases.SEARCHED_FOR.format(typed=typed, meant=meant)
+            for typed, meant in found.query.repaired[:3]
+        ]
+        return Answer(
+            outcome=outcome,
+            lead=lead,
+            passages=passages,
+            caution=self._guide.clinic.caution,
+            guide=self._guide.stamp,
+            rules=judgement.rules,
+            alert=judgement.alert,
+            verdict=reading.verdict,
+            read_as=self._read_as(found),
+            asks_back=reading.asks_back or self._which_sleeve(reading, hits, outcome),
+            choices=choices,
+            need=hits[0].need,
+            notes=tuple(notes),
+        )
+
+    def _outcome(self, reading: Reading, found: Found) -> Outcome:
+        if not found.hits:
+            return Outcome.NOT_IN_GUIDE
+        sure = found.decision
+        if sure.right >= ANSWERS_FROM:
+            return Outcome.ANSWERED
+        if sure.answerable >= ANSWERABLE_FROM or sure.right >= RIGHT_FROM:
+            return Outcome.UNSURE
+        return Outcome.NOT_IN_GUIDE
+
+    def _read_as(self, found: Found) -> str | None:
+        if not found.follows:
+            return None
+        return self._guide.needs[found.hits[0].need].asks if found.hits else None
+
+    def _which_sleeve(
+        self, reading: Reading, hits: tuple[Hit, ...], outcome: Outcome
+    ) -> str | None:
+        if outcome is not Outcome.ANSWERED or reading.situation.sleeve is not None:
+            return None
+        if not hits[0].passage.applies.sleeve:
+            return None
+        names = " or ".join(sleeve.name for sleeve in self._guide.device.sleeves)
+        return phrases.WHICH_SLEEVE.format(names=names)
+
+    def _mentions(self, judgement: Judgement) -> tuple[str, ...]:
+        if judgement.alert is not None:
+            return ()
+        return tuple(
+            phrases.IF_NOW.format(name=sign.name, do=" ".join(sign.do))
+            for sign in judgement.mentions[:1]
+        )
+
+
+def _cited(hit: Hit) -> Cited:
+    passage = hit.passage
+    return Cited(
+        passage.id,
+        passage.title,
+        passage.answers,
+        passage.short,
+        passage.body,
+        hit.score,
+        passage.path,
+    )

@@ -1,0 +1,139 @@
+"""What a message says beside its question: the day, the sleeve, leave asked for."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import date
+from functools import cached_property
+
+from guidebot.domain.answer import Verdict
+from guidebot.domain.case import Case
+from guidebot.domain.guide import Guide
+from guidebot.errors import InputError
+from guidebot.plan.ask import Ask, AskReader
+from guidebot.plan.verdict import Moment, decide, moment
+from guidebot.plan.when import When, read_when
+from guidebot.search.passages import Situation
+from guidebot.text import plain
+
+
+@dataclass(frozen=True, slots=True)
+class Given:
+    """What is known beside the message.
+
+    Attributes:
+        case: the dog, None if unknown.
+        on: date of the message.
+        day: day number where no case says it.
+        sleeve: key of the sleeve where no case says it.
+    """
+
+    case: Case | None
+    on: date
+    day: int | None = None
+    sleeve: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """A message as it was read.
+
+    Attributes:
+        text: the words that are ranked: the message without its words of time.
+        situation: what is known of the dog.
+        when: the time it gives for this dog.
+        ask: the question of permission or amount in it.
+        verdict: the answer to that.
+        asks_back: what the person should tell so that the answer fits.
+        notes: remarks on how it was read.
+    """
+
+    text: str
+    situation: Situation
+    when: When | None = None
+    ask: Ask | None = None
+    verdict: Verdict | None = None
+    asks_back: str | None = None
+    notes: tuple[str, ...] = ()
+
+
+class Reader:
+    """Reads messages against one guide."""
+
+    def __init__(self, guide: Guide) -> None:
+        self._guide = guide
+        self._sleeves = [
+            (f" {word} ", kind.key)
+            for kind in guide.device.sleeves
+            for word in sorted(kind.words, key=len, reverse=True)
+            if " " in word
+        ]
+
+    @cached_property
+    def _asks(self) -> AskReader:
+        # Built on the first question only: tables of words for every activity.
+        return AskReader(self._guide.activities)
+
+    def read(self, text: str, given: Given, again: Ask | None = None) -> Reading:
+        """Read one message.
+
+        Args:
+            text: the cleaned message.
+            given: what is known beside it.
+            again: the question of permission the turn before asked, for a follow-up that only
+                changes the time ("and in month four?").
+        """
+        when = read_when(text, given.on)
+        now = self._moment(given, when)
+        asks_back, verdict, notes = None, None, now.notes
+        ask = self._asks.read(text, when)
+        if ask is None and again is not None and when is not None:
+            ask = replace(again, tomorrow=False)
+        if ask is not None:
+            decision = decide(
+                self._guide.protocol,
+                self._guide.activities,
+                ask,
+                given.case,
+                given.on if self._dated(given, when) else None,
+                given.day,
+                when,
+            )
+            verdict, asks_back, notes = decision.verdict, decision.asks_back, decision.notes
+        stage = now.stage(self._guide.protocol)
+        situation = Situation(
+            sleeve=self._sleeve(text, given),
+            parts=given.case.parts if given.case and given.case.id else None,
+            stage=stage.key if stage else None,
+            day=now.day,
+        )
+        ranked = text
+        if when is not None:
+            start, end = when.span
+            ranked = f"{text[:start]} {text[end:]}"
+            if not ranked.strip(" .,?!"):
+                ranked = text
+        return Reading(ranked, situation, when, ask, verdict, asks_back, notes)
+
+    def _dated(self, given: Given, when: When | None) -> bool:
+        """Is the fitting day known as a date? A bare day number gives no calendar dates."""
+        if given.case is not None and given.case.fitted is not None:
+            return True
+        return bool(given.case and given.case.restrictions)
+
+    def _moment(self, given: Given, when: When | None) -> Moment:
+        try:
+            on = given.on if self._dated(given, when) else None
+            return moment(given.case, on, given.day, when)
+        except InputError:
+            # A date before the fitting day: the answer itself does not depend on it.
+            return moment(None, None, None, when)
+
+    def _sleeve(self, text: str, given: Given) -> str | None:
+        folded = f" {' '.join(plain(text).split())} "
+        for words, key in self._sleeves:
+            if words in folded:
+                return key
+        if given.case is not None and given.case.sleeve is not None:
+            return given.case.sleeve
+        return given.sleeve
