@@ -54,31 +54,13 @@ FLUID: dict[str, str] = {
     " red streak, port wine, cranberry, red brown, brick, merlot, strawberry, raspberry",
     "pee": "pee, wee, urine, urinate, piss, widdle, tinkle, puddle, wees, weeing, =peed, number one,"
     " water works, waterworks, bladder, =peeing, wee wee, pee pee, piddle",
-    "poo": "poo, poop, stool, feces, faeces, number two, number 2, poos, turd, crap, motion,"
-    " =pooped, =pooping, bowel, =bm, dump, doings, business, droppings, shit, mess",
-    "vomit": "vomit, puke, barf, throw up, threw up, thrown up, chuck up, being sick, been sick,"
-    " was sick, got sick, =sick on, sick in, upchuck, spew, hurl, brought up, bring up, bringing up,"
-    " brings up, regurgitate, came back up, comes back up, coming back up, sick again, sick up,"
-    " sicked up, sicking up, lost ~ breakfast, lost ~ dinner, =puked, chundered, chucking up,"
-    " chucked up, emptied ~ stomach, threw ~ up, throws ~ up, honk up, keep ~ food down,"
-    " keep ~ water down, keep ~ down, keeping ~ down, keeps ~ down, coughed up his dinner,"
-    " coughed up her dinner, returns ~ dinner, comes right back, came right back, ralph, heaved up,"
-    " sick twice, sick three, sick five, sick four, sick once, =sick everywhere, sick all",
-    "runs": "diarrhea, diarrhoea, the runs, had runs, has runs, got runs, terrible runs, bad runs, =squits, squirts, loose stool, loose poo,"
-    " loose poop, runny poo, runny poop, runny stool, loose motion, liquid poo, watery poo,"
-    " watery stool, watery poop, poop soup, brown water, pooping water, runny tummy, tummy upset,"
-    " upset tummy, the trots, =loosey goosey, splatter, soft stool, soft poo, mushy poo, sloppy poo,"
-    " runny mess, liquid from behind, runny stuff, squirting, coming out both ends,"
-    " both ends, brown soup, liquid poop, runny bum, poo ~ liquid, poop ~ liquid, poo ~ soup,"
-    " poo ~ runny, poop ~ runny, poo ~ water, stool ~ liquid, stool ~ water, porridge, =gravy",
+    "poo": "poo, poop, stool, feces, faeces, number two, number 2, poos, turd, crap, motion, =pooped, =pooping, bowel, =bm, dump, doings, business, droppings, shit",
+    "vomit": "vomit, puke, barf, throw up, threw up, thrown up, chuck up, being sick, been sick, was sick, got sick, =sick on, sick in, upchuck, spew, hurl, brought up, bring up, bringing up, brings up, regurgitate, came back up, comes back up, coming back up, sick again, sick up, sicked up, sicking up, lost ~ breakfast, lost ~ dinner, =puked, chundered, chucking up, chucked up, emptied ~ stomach, threw ~ up, throws ~ up, honk up, coughed up his dinner, coughed up her dinner, returns ~ dinner, comes right back, came right back, ralph, heaved up, sick twice, sick three, sick five, sick four, sick once, =sick everywhere, sick all, cant keep ~ down",
+    "runs": "diarrhea, diarrhoea, the runs, had runs, has runs, terrible runs, bad runs, =squits, squirts, loose poo, loose poop, runny poo, runny poop, runny stool, loose motion, liquid poo, watery poo, watery stool, watery poop, poop soup, brown water, pooping water, runny tummy, tummy upset, upset tummy, the trots, =loosey goosey, splatter, soft stool, soft poo, mushy poo, sloppy poo, runny mess, liquid from behind, runny stuff, squirting, coming out both ends, both ends, brown soup, liquid poop, runny bum, poo ~ liquid, poop ~ liquid, poo ~ soup, poo ~ runny, poop ~ runny, poo ~ water, stool ~ liquid, stool ~ water",
     "drool": "drool, dribble, slobber, salivate, foam, froth, ropes of spit, strings of spit, spit,"
     " slaver, saliva",
-    "pus": "pus, ooze, oozy, weep, weepy, seep, discharge, goo, gunk, gooey, yellow stuff, sticky,"
-    " slime, slimy, leak, crusty, crust, scab, yellow liquid, wet, damp, soggy, moist, ichor,"
-    " stuck to, sticking to, glued, clear liquid, clear fluid, yellow crust, green, yellowish,"
-    " custard, glistening, matted, tacky, moisture, oozes",
-    "smell": "smell, smelly, stink, stinky, reek, pong, whiff, odor, odour, rotten, cheesy, off meat,"
-    " rank, funky, =stench, hum like, niff, stank, foul, rancid, putrid",
+    "pus": "pus, ooze, oozy, weep, weepy, seep, discharge, goo, gunk, gooey, yellow stuff, slime, slimy, leak, crusty, crust, scab, yellow liquid, ichor, stuck to, glued, clear liquid, clear fluid, yellow crust, green, yellowish, custard, glistening, matted, tacky, moisture, oozes, wet spot, wet patch, wet hole, always wet, wet and",
+    "smell": "smelly, stinky, whiff, odor, odour, rotten, cheesy, off meat, rank, funky, =stench, hum like, niff, stank, foul, rancid, putrid",
 }
 
 DEVICE: dict[str, str] = {
@@ -109,29 +91,7 @@ SUBSTANCE: dict[str, str] = {
     " lick, pretzel salt, brine, christmas pudding, tequila, scone, dark choc, choc chip, mouthwash,"
     " toothpaste, nutella, cocoa mulch, cocoa powder, peanut butter ~ sugar free, grounds from"
     " ~ filter, coffee pod, apple pips, peach stone, peach pit, moldy, mouldy, moldy, mouldy, compost heap",
-    "poisonthing": "rat bait, rat poison, mouse poison, mouse bait, rodent bait, rodenticide, poison,"
-    " slug bait, slug pellet, snail pellet, snail bait, antifreeze, coolant, deicer, screen wash,"
-    " windshield fluid, bleach, cleaner, detergent, dishwasher tablet, laundry pod, washing pod,"
-    " drain cleaner, oven cleaner, descaler, disinfectant, mop bucket, mop water, toilet block,"
-    " weed killer, weedkiller, pesticide, insecticide, ant bait, ant trap, fly spray, fertiliser,"
-    " fertilizer, bone meal, plant food, lily, lilies, tulip, daffodil, hyacinth, oleander, azalea,"
-    " rhododendron, foxglove, yew, ivy, sago palm, dieffenbachia, philodendron, poinsettia,"
-    " mistletoe, holly berries, holly berry, lily of the valley, amaryllis, cyclamen, laburnum,"
-    " conker, acorn, houseplant, house plant, pot plant, bulb, mushroom, toadstool, fungus, fungi,"
-    " cannabis, weed, marijuana, edible, gummies, joint stub, hash, pot brownie, thc, spliff, shroom,"
-    " nicotine, cigarette, cig, vape, e liquid, snus, tobacco, ashtray, fag end, cigar, battery,"
-    " batteries, button cell, glow stick, paint, white spirit, turpentine, petrol, diesel, engine oil,"
-    " lamp oil, lighter fluid, glue, gorilla glue, superglue, nail polish remover, essential oil, tea"
-    " tree oil, moth ball, mothball, toad, frog, algae, blue green algae, pellets, blue pellets,"
-    " berries, berry, foil packet, silica, hair dye, acetone, varnish, ice pack, hand warmer, candle"
-    " oil, potpourri, reed diffuser, castor bean, wild garlic, nightshade, hemlock, ragwort, =deadly,"
-    " begonia, aloe vera, peace lily, crocus, wisteria, boxwood, laurel, dumb cane, monstera, snake"
-    " plant, hydrangea, iris, geranium, bait station, bait box, dead rat, poisoned rat, rat block,"
-    " blue block, green block, pool tablet, chlorine, limescale remover, caustic, febreze,"
-    " air freshener, kettle descaler, fabric softener, washing powder, dryer sheet, hand sanitiser,"
-    " hand sanitizer, sanitiser, sanitizer, nail varnish, magnet, lead weight, zinc cream,"
-    " nappy cream, sunscreen, deodorant, contact lens solution, firelighter, roach trap, joint end,"
-    " =roach, butt ends, cig butt, dog end, stash, =e cig, psilocybin, cocaine, =coke, ketamine, mdma",
+    "poisonthing": "rat bait, rat poison, mouse poison, mouse bait, rodent bait, rodenticide, poison, slug bait, slug pellet, snail pellet, snail bait, antifreeze, coolant, deicer, screen wash, windshield fluid, bleach, cleaner, detergent, dishwasher tablet, laundry pod, washing pod, drain cleaner, oven cleaner, descaler, disinfectant, mop bucket, mop water, toilet block, weed killer, weedkiller, pesticide, insecticide, ant bait, ant trap, fly spray, fertiliser, fertilizer, bone meal, plant food, lily, lilies, tulip, daffodil, hyacinth, oleander, azalea, rhododendron, foxglove, yew, ivy, sago palm, dieffenbachia, philodendron, poinsettia, mistletoe, holly berries, holly berry, lily of the valley, amaryllis, cyclamen, laburnum, conker, acorn, houseplant, house plant, pot plant, bulb, mushroom, toadstool, fungus, fungi, cannabis, weed, marijuana, edible, gummies, joint stub, hash, pot brownie, thc, spliff, shroom, nicotine, cigarette, cig, vape, e liquid, snus, tobacco, ashtray, fag end, cigar, battery, batteries, button cell, glow stick, paint, white spirit, turpentine, petrol, diesel, engine oil, lamp oil, lighter fluid, gorilla glue, superglue, nail polish remover, essential oil, tea tree oil, moth ball, mothball, toad, frog, algae, blue green algae, pellets, blue pellets, berries, berry, foil packet, silica, hair dye, acetone, varnish, ice pack, hand warmer, candle oil, potpourri, reed diffuser, castor bean, wild garlic, nightshade, hemlock, ragwort, =deadly, begonia, aloe vera, peace lily, crocus, wisteria, boxwood, laurel, dumb cane, monstera, snake plant, hydrangea, iris, geranium, bait station, bait box, dead rat, poisoned rat, rat block, blue block, green block, pool tablet, limescale remover, caustic, febreze, air freshener, kettle descaler, fabric softener, washing powder, dryer sheet, hand sanitiser, hand sanitizer, sanitiser, sanitizer, nail varnish, magnet, lead weight, zinc cream, nappy cream, sunscreen, deodorant, contact lens solution, firelighter, roach trap, joint end, =roach, butt ends, cig butt, dog end, stash, =e cig, psilocybin, cocaine, =coke, ketamine, mdma",
     "painkiller": "painkiller, pain killer, pain reliever, pain pill, pain tablet, pain relief,"
     " ibuprofen, ibuprofin, ibuprophen, nurofen, advil, motrin, brufen, aspirin, asprin, paracetamol,"
     " paracetemol, panadol, tylenol, calpol, acetaminophen, naproxen, aleve, diclofenac, voltaren,"
@@ -142,20 +102,7 @@ SUBSTANCE: dict[str, str] = {
     " ibuprofe, novalgin, metamizole, disprin, alka seltzer, lemsip, beechams, dayquil, nyquil,"
     " deep heat, muscle rub, muscle cream, muscle gel, arthritis cream, arthritis gel, pain gel,"
     " pain cream, pain patch, headache tablet, headache pill, period pill, cramp tablet",
-    "medicine": "@painkiller, medicine, medication, meds, med, tablet, pill, capsule, antibiotic,"
-    " antihistamine, benadryl, piriton, cetirizine, zyrtec, claritin, loratadine, antidepressant,"
-    " prozac, sertraline, xanax, valium, diazepam, sleeping tablet, sleeping pill, ambien, zopiclone,"
-    " melatonin, adderall, ritalin, adhd, statin, blood pressure, beta blocker, heart tablet,"
-    " heart pill, thyroid, metformin, insulin, birth control, contraceptive, hormone patch, steroid,"
-    " prednisone, prednisolone, cortisone, hydrocortisone, omeprazole, imodium, loperamide, pepto,"
-    " vitamin d, iron tablet, iron pill, vitamin, supplement, multivitamin, inhaler, ventolin,"
-    " cough syrup, cough sweet, cough drop, cold and flu, flu capsule, decongestant, sudafed,"
-    " nasal spray, carprofen, rimadyl, previcox, metacam, galliprant, apoquel, librela, cream,"
-    " ointment, wormer, worming tablet, flea tablet, flea drops, flea treatment, antacid, rennie,"
-    " tums, gaviscon, laxative, senna, cbd, cbd oil, sedative, blister pack, pillbox, pill box,"
-    " pill organiser, pill organizer, dosette, bottle of pills, nightstand, drops, syrup, methadone,"
-    " eye drops, amitriptyline, citalopram, baclofen, warfarin, blood thinner, lithium, tamoxifen,"
-    " lozenge, lozenges, =dose, doses, tab, tabs, script, prescription, epilepsy tablets, numbing",
+    "medicine": "@painkiller, medicine, medication, meds, med, tablet, pill, capsule, antibiotic, antihistamine, benadryl, piriton, cetirizine, zyrtec, claritin, loratadine, antidepressant, prozac, sertraline, xanax, valium, diazepam, sleeping tablet, sleeping pill, ambien, zopiclone, melatonin, adderall, ritalin, adhd, statin, blood pressure, beta blocker, heart tablet, thyroid, metformin, insulin, birth control, contraceptive, hormone patch, steroid, prednisone, prednisolone, cortisone, hydrocortisone, omeprazole, imodium, loperamide, pepto, vitamin d, iron tablet, iron pill, vitamin, supplement, multivitamin, inhaler, ventolin, cough syrup, cough sweet, cough drop, cold and flu, flu capsule, decongestant, sudafed, nasal spray, carprofen, rimadyl, previcox, metacam, galliprant, apoquel, librela, cream, ointment, wormer, worming tablet, flea tablet, flea drops, flea treatment, antacid, rennie, tums, gaviscon, laxative, senna, cbd, cbd oil, sedative, blister pack, pillbox, pill box, pill organiser, pill organizer, dosette, bottle of pills, nightstand, drops, syrup, methadone, eye drops, amitriptyline, citalopram, baclofen, warfarin, blood thinner, lithium, tamoxifen, lozenge, lozenges, =dose, doses, tab, tabs, script, prescription, epilepsy tablets, numbing",
     "human": "human, my own, mine, =my, grandma, granny, gran, nan, nana, mums, moms, my husband,"
     " my wife, husbands, wifes, grandads, grandpa, dads, partners, boyfriends, girlfriends, kids,"
     " childrens, baby, roommates, flatmates, mother in law, people, from ~ pharmacy, pharmacy,"
