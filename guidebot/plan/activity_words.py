@@ -12,12 +12,162 @@ from guidebot.text import plain
 
 _WORD = re.compile(r"[a-z0-9]+(?:'[a-z]+)?")
 _LIGHT = frozenset(
-    "a an the his her my our its their your some any that this these those little wee quick bit "
-    "of just very really short small".split()
+    [
+        "a",
+        "an",
+        "the",
+        "his",
+        "her",
+        "my",
+        "our",
+        "its",
+        "their",
+        "your",
+        "some",
+        "any",
+        "that",
+        "this",
+        "these",
+        "those",
+    ]
 )
+_NO_TYPO = frozenset(
+    [
+        "waking",
+        "working",
+        "talking",
+        "walls",
+        "stare",
+        "staring",
+        "stars",
+        "start",
+        "starts",
+        "started",
+        "seeping",
+        "sweeping",
+        "string",
+        "spring",
+        "times",
+        "files",
+        "smiles",
+        "title",
+        "towel",
+        "trail",
+        "train",
+        "brain",
+        "drain",
+        "crate",
+        "create",
+        "plays",
+        "place",
+        "plane",
+        "bench",
+        "batch",
+        "watch",
+        "match",
+        "teach",
+        "peach",
+        "reach",
+        "shake",
+        "snake",
+        "smoke",
+        "broke",
+        "brake",
+        "stick",
+        "stuck",
+        "stock",
+        "socks",
+        "ridge",
+        "bridge",
+        "sleeve",
+        "sleeves",
+        "slept",
+        "steps",
+        "stops",
+        "swing",
+        "swims",
+        "bones",
+        "tires",
+        "tired",
+        "lakes",
+        "looks",
+        "learn",
+        "leash",
+        "lease",
+        "least",
+        "lower",
+        "floor",
+        "flour",
+        "fight",
+        "light",
+        "right",
+        "night",
+        "might",
+        "weeks",
+        "wears",
+        "years",
+        "boast",
+        "roast",
+        "later",
+        "front",
+        "still",
+        "heading",
+        "easing",
+        "lines",
+        "liner",
+        "pulls",
+        "easier",
+        "older",
+        "other",
+        "cover",
+        "clear",
+        "clean",
+        "tight",
+        "second",
+        "third",
+        "stage",
+        "state",
+        "stairwell",
+        "water",
+        "wider",
+        "winter",
+        "tests",
+        "rests",
+        "sweet",
+        "sheet",
+        "sweat",
+        "heart",
+        "heard",
+        "board",
+        "stand",
+        "sound",
+        "round",
+        "house",
+        "horse",
+        "horns",
+        "beach",
+        "bleach",
+    ]
+)
+# Turns of phrase that hold a word of an activity but name none.
+_IDIOMS = (
+    "next step", "skip a step", "skip steps", "take a step", "take steps", "single step", "step by step",
+    "step back", "step up in", "one step", "baby step", "every step", "first step", "ramp up", "each step", "step of", "steps of",
+    "run my hand", "run out", "run a finger", "run over", "run through", "in the long run", "run low",
+    "play up", "play safe", "stick to", "stick with", "stick at", "jump to", "jump from", "jump him",
+    "jump her", "jump straight", "jump ahead", "jump by", "jump in hours", "too loose", "loose strap", "loose screw",
+    "loose enough", "loose end", "loose hair", "come loose", "gone loose", "it loose", "strap loose", "walk away", "walk me through", "stretch it",
+    "stretch strap", "stretch the time", "stretch out", "stretch the hours", "elastic stretch", "it sits", "device sits", "brace sits",
+    "thing sits", "sits higher", "sits lower", "sits low", "should it sit", "sit right", "sit on the ankle", "sit over", "sit higher",
+    "leave it alone", "leave the straps alone", "leaves it alone", "leave alone", "drives me", "drive me", "give it a rest",
+    "long hair", "hair clip", "video clip", "clips of", "film clip", "in the field", "chair leg", "field trip", "ramp is done", "speed up the ramp", "ramp up increment",
+    "hot spot", "cold toes", "wear out", "worn out", "go to bed", "going to bed", "in training", "how many hours can i walk", "hours of the night",
+    "walk normally", "walks normally", "walk as usual", "walks like", "walk like", "walks funny", "walk funny", "walks well", "walk well", "walks fine", "walk fine", "walks better",
+    "walking funny", "walking fine", "walking well", "walking normally", "walk properly", "made to walk", "video of him walking", "walking video", "film him walking", "walking towards", "walk by", "kennel nurse", "kennel manager", "sitter here",
+)  # fmt: skip
 _IRREGULAR = {
     "ran": "run", "swam": "swim", "swum": "swim", "slept": "sleep", "ate": "eat", "eaten": "eat",
-    "leapt": "leap", "stair": "stairs", "stairway": "stairs",
+    "leapt": "leap",
 }  # fmt: skip
 
 
@@ -39,13 +189,16 @@ class ActivityWords:
         self._phrases: dict[str, list[tuple[tuple[str, ...], str]]] = {}
         self._typo: dict[str, str] = {}
         self._known = known
+        for idiom in _IDIOMS:
+            stems = tuple(s for _, _, _, s in _tokens(idiom))
+            self._phrases.setdefault(stems[0], []).append((stems, ""))
         for key, activity in activities.items():
             for word in activity.words:
                 stems = tuple(s for _, _, _, s in _tokens(word))
                 if not stems:
                     continue
                 self._phrases.setdefault(stems[0], []).append((stems, key))
-                for token, _, _, stemmed in _tokens(word):
+                for token, _, _, stemmed in _tokens(word) if len(stems) == 1 else ():
                     if len(token) >= 5:
                         self._typo[token] = stemmed
 
@@ -73,10 +226,10 @@ class ActivityWords:
             if taken.isdisjoint(range(i, last)):
                 taken.update(range(i, last))
                 kept.append(hit)
-        return sorted(kept, key=lambda h: h.start)
+        return sorted((h for h in kept if h.key), key=lambda h: h.start)
 
     def _repair(self, token: str, stemmed: str) -> str:
-        if len(token) < 5 or token in self._known or token in self._typo:
+        if len(token) < 5 or token in self._known or token in _NO_TYPO or token in self._typo:
             return stemmed
         for word, right in self._typo.items():
             if abs(len(word) - len(token)) <= 1 and word[0] == token[0] and _one_edit(token, word):

@@ -7,7 +7,7 @@ walk. "How do I", "why" and reports of what happened get none: there a verdict w
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from fractions import Fraction
@@ -72,49 +72,95 @@ class AskReader:
             known: words of the guide in lower case that are no misspellings of an activity.
         """
         self._words = ActivityWords(activities, known)
+        self._needs = {key: activity.need for key, activity in activities.items()}
+        self._meant = {a.need: key for key, a in activities.items() if a.need in a.words}
 
-    def read(self, text: str, when: When | None = None) -> Ask | None:
+    def read(self, text: str, when: When | None = None, needs: Sequence[str] = ()) -> Ask | None:
         """The question of permission or amount in a text, None if it holds none.
 
         Args:
             text: cleaned text of one question (a whole message works too: the first such
                 question in it is read).
             when: the time `read_when` found in it; its words are left out of account.
+            needs: need keys the question was ranked to, best first (three are enough). An
+                activity is then taken only if one of them is its need, or if the question is
+                plainly about it (few words, or a whole phrase of the table).
         """
         if when is not None:
             start, end = when.span
             text = f"{text[:start]}{' ' * (end - start)}{text[end:]}"
         before = ""
         for sentence in _sentences(plain(text)):
-            found = self._sentence(sentence, before, timed=when is not None)
+            found = self._sentence(sentence, before, needs, timed=when is not None)
             if found is not None:
                 whole = plain(text)
                 return replace(found, trouble=_trouble(whole), tomorrow=_tomorrow(whole))
             before = sentence
         return None
 
-    def _sentence(self, sentence: str, before: str, *, timed: bool) -> Ask | None:
+    def _sentence(
+        self, sentence: str, before: str, needs: Sequence[str], *, timed: bool
+    ) -> Ask | None:
         hits = self._words.find(sentence)
         specific = [hit for hit in hits if hit.key != "walk"]
         if cues.instructs(sentence) or cues.reports(sentence):
             return None
         if not specific:
             amount = _amount_ask(sentence, walks=bool(hits), timed=timed)
-            if amount is not None:
+            if amount is not None and (not needs or _topical(amount, needs)):
                 return amount
         permit = cues.permits(sentence, bare=bool(hits))
         if permit is None:
             return None
         if not hits and cues.points_back(sentence) and not cues.past(before):
             hits = self._words.find(before)
+        hits = self._backed(_not_excluded(hits, sentence) or hits, sentence, needs)
         if not hits:
-            return None
-        hits = _not_excluded(hits, sentence) or hits
+            return self._by_need(sentence, needs)
         best = max(hits, key=lambda h: (h.key != "walk", h.size, h.end > permit, -h.start))
         if best.key == "walk":
             return Ask(Kind.WALK, "walk", best.quote, amount=_minutes(sentence))
         also = dict.fromkeys(h.key for h in hits if h.key not in (best.key, "walk"))
         return Ask(Kind.ACTIVITY, best.key, best.quote, also=tuple(also))
+
+    def _backed(self, hits: list[Hit], sentence: str, needs: Sequence[str]) -> list[Hit]:
+        """Those activities that the ranking of needs bears out, or that stand out by themselves."""
+        if not needs:
+            return hits
+        backed = [hit for hit in hits if self._needs.get(hit.key) in needs]
+        if backed:
+            return backed
+        phrases = [hit for hit in hits if hit.size > 1]
+        if phrases or needs[0] in self._meant or len(sentence.split()) > _PLAIN_CALL:
+            return phrases
+        return hits
+
+    def _by_need(self, sentence: str, needs: Sequence[str]) -> Ask | None:
+        """Leave asked without naming the activity: the need that was ranked first names it."""
+        if not needs:
+            return None
+        if needs[0] in self._meant:
+            key = self._meant[needs[0]]
+            if key == "walk":
+                return Ask(Kind.WALK, key, amount=_minutes(sentence))
+            return Ask(Kind.ACTIVITY, key)
+        if needs[0] in _HOURS_NEEDS and not cues.NOT_WEAR.search(sentence):
+            step = _step(sentence)
+            amount = _hours(sentence) if step is None else None
+            return Ask(Kind.WEAR, "wear", amount=amount, step=step)
+        return None
+
+
+_HOURS_NEEDS = frozenset({"wear.first-day", "wear.build-up", "wear.setback", "wear.missed-days"})
+"""Needs of the wear plan itself: leave asked under them is leave for hours."""
+
+
+_PLAIN_CALL = 7
+"""Words of a question short enough to be about the activity it names."""
+
+
+def _topical(ask: Ask, needs: Sequence[str]) -> bool:
+    return any(ask.activity in need for need in needs)
 
 
 _ENDS = re.compile(r"(?<=[.?!;\n])\s+|\n+")

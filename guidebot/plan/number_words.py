@@ -7,17 +7,58 @@ import re
 _ONES = {
     w: n
     for n, w in enumerate(
-        "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen "
-        "fifteen sixteen seventeen eighteen nineteen".split()
+        [
+            "zero",
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen",
+        ]
     )
 }
-_TENS = {w: 10 * n for n, w in enumerate("twenty thirty forty fifty sixty seventy".split(), 2)}
+_TENS = {
+    w: 10 * n for n, w in enumerate(["twenty", "thirty", "forty", "fifty", "sixty", "seventy"], 2)
+}
 _ORDINALS = {
     w: n
     for n, w in enumerate(
-        "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth "
-        "thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth "
-        "twentieth".split(),
+        [
+            "first",
+            "second",
+            "third",
+            "fourth",
+            "fifth",
+            "sixth",
+            "seventh",
+            "eighth",
+            "ninth",
+            "tenth",
+            "eleventh",
+            "twelfth",
+            "thirteenth",
+            "fourteenth",
+            "fifteenth",
+            "sixteenth",
+            "seventeenth",
+            "eighteenth",
+            "nineteenth",
+            "twentieth",
+        ],
         1,
     )
 }

@@ -16,9 +16,20 @@ SAYS = {
     Say.NO: "no",
 }
 ASK_FITTED = "When was the fitting day?"
-_MONTHS = (
-    "January February March April May June July August September October November December"
-).split()
+_MONTHS = [
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+]
 
 
 def said_date(on: date) -> str:

@@ -1,0 +1,78 @@
+"""A day's timetable of wear: short spells at first, longer as the hours grow, rests between.
+
+On the first day no spell is longer than the protocol's first spells. Each daily step above the
+first day's hours lengthens the longest spell by as much again. Times are clock times of a waking
+day; a date does not enter, so daylight saving cannot.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import time
+from fractions import Fraction
+
+from guidebot.domain.protocol import Protocol
+
+DAY_STARTS = 7 * 60
+"""Minute of the day at which the first spell may start (7:00): an ordinary waking day."""
+DAY_ENDS = 21 * 60
+"""Minute of the day by which the last spell is over (21:00)."""
+_GRAIN = 5  # minutes: nobody keeps a timetable to the minute
+
+
+@dataclass(frozen=True, slots=True)
+class Session:
+    """One spell of wear. After it: the device off, a skin check, and a rest."""
+
+    on: time
+    off: time
+    minutes: int
+
+
+def sessions(protocol: Protocol, allowed: Fraction) -> tuple[Session, ...]:
+    """The spells of a day.
+
+    Args:
+        protocol: first spells, rest, first day's hours, daily step.
+        allowed: hours of wear of the day.
+
+    Returns:
+        Spells in order; together never more than `allowed`, with at least the protocol's rest
+        between, all within the waking day.
+    """
+    total = min(int(allowed * 60), DAY_ENDS - DAY_STARTS)
+    rest = int(protocol.value("wear.rest"))
+    if total <= 0:
+        return ()
+    lengths = _lengths(protocol, allowed, total, rest)
+    found, clock = [], DAY_STARTS
+    for minutes in lengths:
+        found.append(Session(_clock(clock), _clock(clock + minutes), minutes))
+        clock += minutes + rest
+    return tuple(found)
+
+
+def _lengths(protocol: Protocol, allowed: Fraction, total: int, rest: int) -> list[int]:
+    first, longest = int(protocol.value("wear.session_first")), _longest(protocol, allowed)
+    room = DAY_ENDS - DAY_STARTS
+    count = max(1, min(-(-total // longest), (room - total) // rest + 1 if rest else total))
+    grain = _GRAIN if total >= count * _GRAIN else 1
+    even = total // count // grain * grain
+    lengths = [even] * count
+    spare = (total - even * count) // grain
+    for i in range(spare):  # the later spells are the longer ones
+        lengths[-1 - i % count] += grain
+    if len(lengths) > 1 and lengths[0] > first and longest <= protocol.value("wear.session_first_max"):
+        lengths[0] = first
+    return lengths
+
+
+def _longest(protocol: Protocol, allowed: Fraction) -> int:
+    """Longest spell in minutes on a day of `allowed` hours."""
+    most = protocol.value("wear.session_first_max")
+    steps = (allowed - protocol.value("wear.first_day")) / protocol.value("wear.daily_step")
+    return int(most * (1 + max(0, int(steps))))
+
+
+def _clock(minute: int) -> time:
+    return time(minute // 60, minute % 60)
