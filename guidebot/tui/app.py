@@ -38,6 +38,7 @@ from guidebot.tui.session import (
 from guidebot.tui.steps import alert_of
 
 STOPPED = "stop-and-call"
+NEWS_SECONDS = 12.0
 
 
 class GuidebotApp(Actions):
@@ -60,13 +61,6 @@ class GuidebotApp(Actions):
     DEFAULT_MODE = "talk"
     COMMANDS = {Everything}  # noqa: RUF012 - textual reads a plain set
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("f1", "help", "Help", key_display="F1"),
-        Binding("f2", "area('talk')", "Talk", key_display="F2"),
-        Binding("f3", "area('today')", "Today", key_display="F3"),
-        Binding("f4", "area('hands')", "Hands on", key_display="F4"),
-        Binding("f5", "area('staff')", "Staff", key_display="F5"),
-        Binding("f8", "acknowledge", "Alert", show=False, priority=True),
-        Binding("f9", "pick_dog", "Dog", key_display="F9"),
         Binding("ctrl+q", "quit", "Quit", show=False, priority=True),
     ]
 
@@ -161,8 +155,16 @@ class GuidebotApp(Actions):
                 screen.sync()
 
     def tell(self, text: str) -> None:
-        """One line of news, without markup."""
-        self.notify(clean(text).text, markup=False, timeout=8)
+        """One line of news above the keys, for a while; a toast would cover what is written."""
+        news = self.session.news = clean(text).text
+
+        def over() -> None:
+            if self.session.news == news:
+                self.session.news = ""
+                self.renew()
+
+        self.set_timer(NEWS_SECONDS, over)
+        self.renew()
 
     @on(Told)
     def _told(self, message: Told) -> None:

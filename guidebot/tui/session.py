@@ -73,6 +73,7 @@ class Session:
         at: index in `turns` of the one shown, -1 before the first.
         pending: alerts not yet acknowledged, most urgent first.
         seen: the last alert that was acknowledged; stays in mind for the talk.
+        news: one line about what was just done, "" if there is none.
     """
 
     content: Path | None
@@ -89,6 +90,7 @@ class Session:
     at: int = -1
     pending: list[Alert] = field(default_factory=list)
     seen: Alert | None = None
+    news: str = ""
 
     @property
     def guide(self) -> Guide | None:

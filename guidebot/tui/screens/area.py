@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import ClassVar
 
 from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
 from textual.screen import Screen
 from textual.widgets import Footer
 
@@ -18,6 +19,15 @@ class Area(Screen[None]):
     """A main screen. `body` says what is on it, `sync` brings it up to date."""
 
     NAME: ClassVar[str] = ""
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("f1", "app.help", "Help", key_display="F1"),
+        Binding("f2", "app.area('talk')", "Talk", key_display="F2"),
+        Binding("f3", "app.area('today')", "Today", key_display="F3"),
+        Binding("f4", "app.area('hands')", "Hands on", key_display="F4"),
+        Binding("f5", "app.area('staff')", "Staff", key_display="F5"),
+        Binding("f8", "app.acknowledge", "Alert", show=False, priority=True),
+        Binding("f9", "app.pick_dog", "Dog", key_display="F9"),
+    ]
     HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (104, "-wide")]  # noqa: RUF012 - declared so upstream
     VERTICAL_BREAKPOINTS = [(0, "-low"), (30, "-high")]  # noqa: RUF012
 
@@ -27,6 +37,7 @@ class Area(Screen[None]):
         yield AlertBlock(id="alert")
         yield AlertMemory(id="alert-memory")
         yield from self.body()
+        yield Line(id="news")
         yield Footer(show_command_palette=False)
 
     def body(self) -> ComposeResult:
@@ -59,6 +70,7 @@ class Area(Screen[None]):
             f"guidebot · {self.NAME} · {dog}"
             + (f" · {state_line(session)}" if not session.guide else "")
         )
+        self.query_one("#news", Line).say(session.news)
         self.query_one(AlertBlock).show(session.pending)
         self.query_one(AlertMemory).show(session.seen, session.pending)
 

@@ -25,7 +25,6 @@ class StaffScreen(Area):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("c,f7", "app.mail", "Copy mail", key_display="c"),
         Binding("a", "app.add_dog", "Add dog"),
-        Binding("f2", "app.area('talk')", "Ask", show=False),
     ]
 
     def body(self) -> ComposeResult:

@@ -74,6 +74,7 @@ class TalkScreen(Area):
             view.show(Turn(waiting.text), session.guide)
             if not session.guide:
                 view.say("lead", f"Your question waits: {state_line(session)}.")
+                view.say("caution", EMERGENCY_FIRST)
             self._shown = None
         elif turn is None and session.broken:
             view.clear()
