@@ -2,32 +2,34 @@
 
 from __future__ import annotations
 
+import json
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from datetime import date
+from pathlib import Path
 from statistics import mean, median
 
 from guidebot.domain.guide import Guide
 from guidebot.domain.passage import Passage
-from guidebot.errors import Fault, Where
+from guidebot.errors import Fault
 from guidebot.guide.copies import Alike, Copy, all_alike, near_copies
 from guidebot.guide.coverage import uncovered
 from guidebot.guide.faults import in_order
+from guidebot.guide.findings import (
+    age_warnings,
+    alike_warnings,
+    copy_warnings,
+    gap_faults,
+    grade_faults,
+    wording_warnings,
+)
+from guidebot.guide.read import survey
 from guidebot.guide.readability import count
-
-PASSAGE_GRADE = 8.0
-TOPIC_GRADE = 6.0
-"""Highest Flesch-Kincaid grade of one passage and of a topic on average (the usual advice for
-handouts is sixth grade: M. Baxter, S. Viera, Issues Sci Technol Librariansh 2020;94)."""
+from guidebot.guide.wordings import CLASSES
 
 REVIEW_DAYS = 365
 """Days after which a passage should be looked at again."""
-
-FEWEST_WORDINGS = 80
-"""Wordings a need should have; with fewer, questions are often misread."""
-
-_SHOWN = 60
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,6 +77,23 @@ class CheckReport:
         """Median number of wordings of a need."""
         return median(self.wordings.values()) if self.wordings else 0.0
 
+    def as_plain(self) -> dict[str, object]:
+        """The counts as JSON values."""
+        return {
+            "needs": self.needs,
+            "answered": self.answered,
+            "unanswered": dict(self.unanswered),
+            "passages": self.passages,
+            "wordings": dict(self.wordings),
+            "wordings_min": self.wordings_min,
+            "wordings_median": self.wordings_median,
+            "near_copies": len(self.copies),
+            "near_copies_across": sum(copy.across for copy in self.copies),
+            "alike": [each.need for each in self.alike],
+            "topic_grades": {key: round(value, 2) for key, value in self.topic_grades.items()},
+            "stale": list(self.stale),
+        }
+
 
 def check(guide: Guide, *, on: date | None = None, review_days: int = REVIEW_DAYS) -> CheckReport:
     """Count what a guide has and what it lacks.
@@ -105,13 +124,13 @@ def check(guide: Guide, *, on: date | None = None, review_days: int = REVIEW_DAY
         topic_grades=topics,
         passage_grades=grades,
         stale=tuple(p.id for p in stale),
-        faults=in_order([*_gap_faults(missing), *_grade_faults(guide, grades, topics)]),
+        faults=in_order([*gap_faults(missing), *grade_faults(guide, grades, topics)]),
         warnings=in_order(
             [
-                *_wording_warnings(lines),
-                *_copy_warnings(copies),
-                *_alike_warnings(alike),
-                *_age_warnings(guide, stale, today, review_days),
+                *wording_warnings(lines),
+                *copy_warnings(copies),
+                *alike_warnings(alike),
+                *age_warnings(guide, stale, today, review_days),
             ]
         ),
     )
@@ -129,91 +148,109 @@ def _topic_grades(guide: Guide, grades: Mapping[str, float]) -> dict[str, float]
     return {topic: mean(values) for topic, values in sorted(by_topic.items())}
 
 
-def _gap_faults(missing: Mapping[str, str]) -> list[Fault]:
-    return [
-        Fault(
-            Where("needs.yaml", key=need),
-            f"`{need}` is not answered for every dog: {gap}",
-            "Write a passage, or one without `applies`",
+@dataclass(frozen=True, slots=True)
+class FolderReport:
+    """Everything known about one content folder.
+
+    Attributes:
+        folder: the folder.
+        guide: the guide, None if it could not be read.
+        counts: what `check` counted, None without a guide.
+        faults, warnings: from reading and from counting together, by path and line.
+    """
+
+    folder: Path
+    guide: Guide | None
+    counts: CheckReport | None
+    faults: tuple[Fault, ...]
+    warnings: tuple[Fault, ...]
+
+    def lines(self) -> list[str]:
+        """The counts and the warnings for a person, one a line (faults are shown apart)."""
+        shown = [f"warning: {warning}" for warning in self.warnings]
+        if self.counts is None or self.guide is None:
+            return [f"The guide in {self.folder} cannot be used.", *shown]
+        found = [f"{len(self.faults)} faults, {len(self.warnings)} warnings"]
+        return [*table(self.guide, self.counts), *found, *shown]
+
+    def as_json(self) -> str:
+        """The same for a program: one JSON object with `counts`, `faults` and `warnings`."""
+        return json.dumps(
+            {
+                "schema": 1,
+                "guide": None
+                if self.guide is None
+                else {"version": self.guide.stamp.version, "hash": self.guide.stamp.hash},
+                "counts": None if self.counts is None else self.counts.as_plain(),
+                "faults": [_plain_fault(fault) for fault in self.faults],
+                "warnings": [_plain_fault(fault) for fault in self.warnings],
+            },
+            ensure_ascii=False,
+            indent=2,
         )
-        for need, gap in missing.items()
+
+
+def check_folder(
+    folder: Path, *, on: date | None = None, signs: Collection[str] | None = None
+) -> FolderReport:
+    """Read a content folder and count what it has and lacks; raises nothing about its content.
+
+    Args:
+        folder: the content folder.
+        on: the day from which ages are counted; None for today.
+        signs: keys of the injury signs; given, the fit check's `alert:` targets are checked.
+    """
+    read = survey(folder, signs=signs)
+    if read.guide is None:
+        return FolderReport(folder, None, None, read.faults, read.warnings)
+    counts = check(read.guide, on=on)
+    return FolderReport(
+        folder, read.guide, counts, counts.faults, in_order([*read.warnings, *counts.warnings])
+    )
+
+
+def table(guide: Guide, counts: CheckReport) -> list[str]:
+    """The counts as lines of a name and a value."""
+    across = sum(copy.across for copy in counts.copies)
+    oldest = min((p.reviewed.on for p in guide.passages.values()), default=None)
+    rows = [
+        ("guide", f"version {guide.stamp.version}, hash {guide.stamp.hash}"),
+        ("needs answered", f"{counts.answered} of {counts.needs}"),
+        ("passages", f"{counts.passages}"),
+        (
+            "wordings a need",
+            f"{counts.wordings_min} at least, {counts.wordings_median:g} in the middle, "
+            f"{sum(counts.wordings.values())} in all",
+        ),
+        *((f"{name} lines", f"{len(guide.wordings.get(name, ()))}") for name in CLASSES),
+        ("near copies", f"{len(counts.copies)}, {across} of them across needs"),
+        ("needs said alike", f"{len(counts.alike)}"),
+        ("school grade", _grades(counts)),
+        ("oldest review", f"{oldest}, {len(counts.stale)} passages too old"),
     ]
+    width = max(len(name) for name, _ in rows)
+    return [f"{name:<{width}}  {value}" for name, value in rows]
 
 
-def _grade_faults(
-    guide: Guide, grades: Mapping[str, float], topics: Mapping[str, float]
-) -> list[Fault]:
-    remedy = "Use shorter sentences and shorter words"
-    faults = [
-        Fault(
-            Where(guide.passages[key].path),
-            f"reads at school grade {grade:.1f}, more than {PASSAGE_GRADE:g}",
-            remedy,
-        )
-        for key, grade in grades.items()
-        if grade > PASSAGE_GRADE
-    ]
-    return faults + [
-        Fault(
-            Where(f"passages/{topic}"),
-            f"its passages read at school grade {grade:.1f} on average, more than {TOPIC_GRADE:g}",
-            remedy,
-        )
-        for topic, grade in topics.items()
-        if grade > TOPIC_GRADE
-    ]
+def _grades(counts: CheckReport) -> str:
+    if not counts.passage_grades:
+        return "no passage"
+    topic, highest = max(counts.topic_grades.items(), key=lambda item: item[1])
+    hardest, grade = max(counts.passage_grades.items(), key=lambda item: item[1])
+    average = mean(counts.passage_grades.values())
+    return (
+        f"{average:.1f} on average; hardest topic {topic} ({highest:.1f}), "
+        f"hardest passage {hardest} ({grade:.1f})"
+    )
 
 
-def _wording_warnings(lines: Mapping[str, tuple[str, ...]]) -> list[Fault]:
-    return [
-        Fault(
-            _file(need),
-            f"has {len(entries)} wordings, fewer than {FEWEST_WORDINGS}",
-            "Add how owners ask it, from many hands",
-        )
-        for need, entries in lines.items()
-        if len(entries) < FEWEST_WORDINGS
-    ]
-
-
-def _copy_warnings(copies: list[Copy]) -> list[Fault]:
-    faults = []
-    for copy in copies:
-        own, line = copy.second
-        what = f"`{line[:_SHOWN]}` is nearly `{copy.first[1][:_SHOWN]}`"
-        if copy.across:
-            what += f" in wordings/{copy.first[0]}.txt, so it points to both"
-        faults.append(Fault(_file(own), what, "Keep one of them"))
-    return faults
-
-
-def _alike_warnings(alike: list[Alike]) -> list[Fault]:
-    return [
-        Fault(
-            _file(each.need),
-            f"its {each.count} wordings are much alike: two of them share {each.overlap:.0%} of "
-            f"their words, and they begin with {each.openings} different words",
-            "Let somebody else write some",
-        )
-        for each in alike
-    ]
-
-
-def _age_warnings(guide: Guide, stale: list[Passage], today: date, review_days: int) -> list[Fault]:
-    faults = [
-        Fault(
-            Where(p.path),
-            f"was reviewed on {p.reviewed.on}, more than {review_days} days ago",
-            "Read it again and set the date",
-        )
-        for p in stale
-    ]
-    return faults + [
-        Fault(Where(p.path), f"says it was reviewed on {p.reviewed.on}, which is still to come")
-        for p in guide.passages.values()
-        if p.reviewed.on > today
-    ]
-
-
-def _file(need: str) -> Where:
-    return Where(f"wordings/{need}.txt")
+def _plain_fault(fault: Fault) -> dict[str, object]:
+    where = fault.where
+    return {
+        "path": where.path,
+        "line": where.line,
+        "column": where.column,
+        "key": where.key,
+        "what": fault.what,
+        "remedy": fault.remedy,
+    }

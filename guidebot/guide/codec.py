@@ -21,6 +21,7 @@ def to_plain(guide: Guide) -> Plain:
     """Everything but the wordings, which only the compiler needs."""
     return {
         "needs": [[need.key, need.asks] for need in guide.needs.values()],
+        "topics": list(guide.topics.items()),
         "passages": [_passage_out(p) for p in guide.passages.values()],
         "vocabulary": dict(guide.vocabulary),
         "numbers": [
@@ -81,8 +82,8 @@ def _step_out(s: HandsOnStep) -> list[Any]:
 
 def from_plain(plain: Mapping[str, Any], wordings: Mapping[str, tuple[str, ...]]) -> Guide:
     """The guide back from `to_plain`'s values; KeyError or ValueError if they are not that."""
-    name, device_words, parts, sleeves, places = plain["device"]
-    clinic = plain["clinic"]
+    device_name, device_words, parts, sleeves, places = plain["device"]
+    name, phone, email, hours, emergency, signature, caution = plain["clinic"]
     return Guide(
         needs={key: Need(key, asks) for key, asks in plain["needs"]},
         passages={row[0]: _passage_in(row) for row in plain["passages"]},
@@ -97,13 +98,13 @@ def from_plain(plain: Mapping[str, Any], wordings: Mapping[str, tuple[str, ...]]
         ),
         activities={row[0]: _activity_in(row) for row in plain["activities"]},
         device=Device(
-            name,
+            device_name,
             tuple(device_words),
             tuple(Part(key, n, tuple(w), optional) for key, n, w, optional in parts),
             tuple(SleeveKind(key, n, tuple(w), usual) for key, n, w, usual in sleeves),
             tuple(places),
         ),
-        clinic=Clinic(*clinic[:5], tuple(clinic[5]), clinic[6]),
+        clinic=Clinic(name, phone, email, hours, emergency, tuple(signature), caution),
         fit_check=tuple(
             FitStep(key, ask, tuple((label, goes) for label, goes in options))
             for key, ask, options in plain["fit_check"]
@@ -111,6 +112,7 @@ def from_plain(plain: Mapping[str, Any], wordings: Mapping[str, tuple[str, ...]]
         putting_on=tuple(HandsOnStep(*row) for row in plain["putting_on"]),
         taking_off=tuple(HandsOnStep(*row) for row in plain["taking_off"]),
         stamp=Stamp(*plain["stamp"]),
+        topics=dict(plain.get("topics", ())),
     )
 
 

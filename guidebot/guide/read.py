@@ -137,6 +137,9 @@ class _Source:
         self._faults = faults
         files = files_of(folder)
         for name, path in files.items():
+            if not name.isprintable():
+                faults.add(Where(ascii(name)), "the file name holds hidden characters", "Rename it")
+                continue
             try:
                 self.contents[name] = read_bytes(path, name)
             except ContentError as error:

@@ -256,3 +256,11 @@ def test_alert_targets_are_checked_when_the_signs_are_known() -> None:
     assert survey(SECOND, signs={"foot-swollen", "redness-stays"}).faults == ()
     [fault] = survey(SECOND, signs={"foot-swolen", "redness-stays"}).faults
     assert str(fault).startswith("fitcheck.yaml:5:27: there is no injury sign `foot-swollen`")
+
+
+def test_a_hidden_character_in_a_file_name(tmp_path: Path) -> None:
+    folder, _ = write(tmp_path, [])
+    (folder / "wordings" / "a\x1b[1m.txt").write_text("x\n", "utf-8")
+    assert [line for line in said(folder) if "hidden characters" in line] == [
+        "'wordings/a\\x1b[1m.txt': the file name holds hidden characters. Rename it"
+    ]
