@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable
-from datetime import date
+from datetime import datetime
 from pathlib import Path, PurePath
 from typing import Any, ClassVar
 
@@ -47,7 +47,7 @@ class GuidebotApp(Actions):
     Args:
         content: folder of the guide, None for the one that comes along.
         case_id: the dog to start with.
-        desk, opener, starter, today: other parts, for tests.
+        desk, opener, starter, now: other parts, for tests.
     """
 
     TITLE = "guidebot"
@@ -72,10 +72,10 @@ class GuidebotApp(Actions):
         desk: Desk | None = None,
         opener: Opener = open_guide,
         starter: Starter = start_talk,
-        today: Callable[[], date] = date.today,
+        now: Callable[[], datetime] = datetime.now,
     ) -> None:
         super().__init__()
-        self.session = Session(content, desk or Desk(), today)
+        self.session = Session(content, desk or Desk(), now)
         self._case_id = case_id
         self._opener = opener
         self._starter = starter

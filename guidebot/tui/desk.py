@@ -8,7 +8,8 @@ from __future__ import annotations
 
 import os
 from dataclasses import dataclass, replace
-from datetime import date
+from datetime import date, time
+from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -16,6 +17,7 @@ from guidebot.domain.answer import Answer, Outcome
 from guidebot.domain.case import Case, DiaryEntry
 from guidebot.domain.guide import Guide
 from guidebot.domain.sign import Alert
+from guidebot.errors import InputError
 from guidebot.text import clean
 
 
@@ -31,6 +33,7 @@ class Day:
         sessions: the timetable, one line each.
         walk: walks, in words, "" if none are known.
         next: dates to come, one line each.
+        stages: what holds at each stage, for a dog without a fitting day.
     """
 
     title: str
@@ -40,6 +43,7 @@ class Day:
     sessions: tuple[str, ...] = ()
     walk: str = ""
     next: tuple[str, ...] = ()
+    stages: str = ""
 
 
 class Desk:
@@ -82,12 +86,53 @@ class Desk:
         """Questions the guide did not answer, newest first."""
         return self._unanswered[::-1]
 
-    def day(self, guide: Guide, case: Case, on: date) -> Day:
-        """What this dog may do on this day."""
-        return Day(case.dog)
+    def day(self, guide: Guide, case: Case, on: date, now: time | None = None) -> Day:
+        """What this dog may do on this day.
+
+        Args:
+            guide: its protocol counts the day.
+            case: the dog.
+            on: the day.
+            now: the time of day, to say which spells of wear are over; None says nothing of it.
+        """
+        from guidebot.plan.days import next_dates
+        from guidebot.plan.plan import make_plan
+        from guidebot.plan.said import said_hours
+
+        if case.fitted is None:
+            stages = "\n".join(f"- {s.name}: {s.says}" for s in guide.protocol.stages)
+            return Day(f"{case.dog}: the fitting day is not known", walk="", stages=stages)
+        try:
+            plan = make_plan(guide.protocol, case, on)
+        except InputError as error:
+            coming = tuple(
+                f"{n.on.isoformat()}: {n.what}" for n in next_dates(guide.protocol, case, on)
+            )
+            return Day(case.dog, why=(str(error),), flagged=True, next=coming)
+        worn = plan.wear.worn
+        left = max(plan.allowed - (worn or 0), Fraction(0))
+        hours = f"{said_hours(plan.allowed)} at most today"
+        if worn is not None:
+            hours += f"; {said_hours(worn)} noted, {said_hours(left)} left"
+        walk = plan.walk
+        return Day(
+            title=f"{case.dog}: day {plan.day}, {plan.stage.name}",
+            why=plan.why(),
+            flagged=bool(plan.reasons),
+            hours=hours,
+            sessions=tuple(
+                f"{'over  ' if now and s.off <= now else ''}{s.on:%H:%M} to {s.off:%H:%M} "
+                f"({s.minutes} minutes)"
+                for s in plan.sessions
+            ),
+            walk=f"{walk.times} of {walk.minutes} minutes, on the leash" if walk.times else "none",
+            next=tuple(f"{n.on.isoformat()}: {n.what}" for n in plan.next),
+        )
 
     def chart(self, guide: Guide, case: Case, on: date, width: int) -> str:
-        """The ramp as text, "" without a fitting day."""
+        """The ramp as text, "" without a fitting day or where it cannot be drawn."""
+        if case.fitted is None or on < case.fitted:
+            return ""
         return ""
 
     def today_lines(self, guide: Guide, on: date) -> list[tuple[str, str]]:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections import deque
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from datetime import date
+from datetime import date, datetime
 from pathlib import Path
 from typing import Protocol
 
@@ -64,7 +64,7 @@ class Session:
     Attributes:
         content: folder of the guide, None for the one that comes along.
         desk: dogs, plans and the log.
-        today: the clock, as a function so that tests can set it.
+        now: the clock, as a function so that tests can set it.
         opening: what is being done while the guide opens, "" when that is over.
         broken: why the guide could not be opened, "" if it could.
         code: exit code of the process.
@@ -78,7 +78,7 @@ class Session:
 
     content: Path | None
     desk: Desk
-    today: Callable[[], date] = date.today
+    now: Callable[[], datetime] = datetime.now
     assistant: Assistant | None = None
     talker: Talker | None = None
     case: Case | None = None
@@ -91,6 +91,10 @@ class Session:
     pending: list[Alert] = field(default_factory=list)
     seen: Alert | None = None
     news: str = ""
+
+    def today(self) -> date:
+        """The day it is."""
+        return self.now().date()
 
     @property
     def guide(self) -> Guide | None:

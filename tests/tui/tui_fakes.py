@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, datetime
 from fractions import Fraction
 from typing import Any
 
@@ -52,6 +52,9 @@ def small_guide() -> Guide:
             ("wear.daily_step", 1, "h"),
             ("wear.target", 8, "h"),
             ("wear.restart", 2, "h"),
+            ("wear.session_first", 30, "min"),
+            ("wear.session_first_max", 60, "min"),
+            ("wear.rest", 30, "min"),
             ("wear.short_break", 2, "day"),
             ("walk.usual", 10, "min"),
             ("walk.times", 3, "count"),
@@ -187,7 +190,7 @@ class Setup:
             desk=self.desk,
             opener=lambda content, say: FakeAssistant(),
             starter=lambda assistant, case: self.talk,
-            today=lambda: TODAY,
+            now=lambda: datetime(2026, 11, 25, 9, 30),
         )
 
 
@@ -210,6 +213,7 @@ async def ask(pilot: Any, text: str) -> None:
 
     box = pilot.app.screen.query_one(QuestionBox)
     before = len(pilot.app.session.turns)
+    box.focus()
     box.text = text
     await pilot.press("enter")
     for _ in range(100):

@@ -118,12 +118,18 @@ class TalkScreen(Area):
             self.open_passage(message.option_id)
 
     def on_key(self, event: events.Key) -> None:
-        """Outside the question box a digit opens the row of that number."""
-        if event.character and event.character.isdecimal():
-            key = self.query_one(Rows).key_of(int(event.character))
-            if key:
-                event.stop()
-                self.open_passage(key)
+        """Outside the question box a digit opens its row; other letters go to the box."""
+        char = event.character
+        if not char or not char.isprintable() or char.isspace():
+            return
+        key = self.query_one(Rows).key_of(int(char)) if char.isdecimal() else None
+        event.stop()
+        if key:
+            self.open_passage(key)
+            return
+        box = self.query_one(QuestionBox)
+        box.focus()
+        box.insert(char)
 
     def open_passage(self, key: str) -> None:
         """Open a passage in the reading pane."""

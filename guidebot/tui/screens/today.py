@@ -29,7 +29,10 @@ def day_text(day: Day, ticks: str) -> str:
     """Everything but the title and the reasons."""
     return plain_block(
         f"Hours: {day.hours}" if day.hours else "",
-        "\n".join(day.sessions),
+        "\n".join(["Wear, with a skin check after each:", *(f"- {s}" for s in day.sessions)])
+        if day.sessions
+        else "",
+        day.stages,
         f"Walks: {day.walk}" if day.walk else "",
         ticks,
         "\n".join(["Next:", *(f"- {line}" for line in day.next)]) if day.next else "",
@@ -84,7 +87,7 @@ class TodayScreen(Area):
         if guide is None or case is None:
             self._say("Today", (), state_line(session) or NO_DOG, "")
             return
-        day = session.desk.day(guide, case, on)
+        day = session.desk.day(guide, case, on, session.now().time())
         width = min(self.size.width - 6, 70)
         chart = session.desk.chart(guide, case, on, max(24, width))
         self._say(day.title, day.why, day_text(day, ticks_of(case, on)), chart, day.flagged)
