@@ -91,7 +91,7 @@ def _judge(
     hits = run(tables.rules, found, live(found, meant))
     findings = [_finding(hit, found, text.text) for hit in hits]
     findings += _added(text.text, added)
-    findings += wide.findings(text.text, found, meant, weights, findings)
+    findings += wide.findings(text.text, found, meant, weights, hits)
     findings = _sorted(findings)
     asked: tuple[Sign, ...] = ()
     if any(meaning & Meant.SUPPOSED for meaning in meant):

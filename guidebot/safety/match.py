@@ -15,10 +15,10 @@ CONTEXT = frozenset(
     "toes foot pawpads ankle knee leg limbpart groin skin spot eye nose face mouth gums belly bum head chest back"
     " fur body otherleg device part shell strapword pee poo human otherpet own touch devicecue daysstill"
     " longday many heatcause vehicle height labourword withoutdev heard nonstop backlegs sting stitches"
-    " breathe staysmark once missingpart nothingup nothingout nodrink noeat cantpass cantgetup numb nofoot cantmove"
-    " drinkless passwater passnot waternot waterword longtime refuselong staytime licklong slideagain suddenday nowstart"
-    " sincelong labourword labourbad pregword birth birthpush eyespot footword skinwhere jointword toeword brokeword baldwhere"
-    " refusewhen partany partless missingpart bellyword faceword opword handto popwhere footnumb baldword cantrest"
+    " breathe staysmark once missingpart nothingup nothingout      "
+    "  passwater passnot waternot waterword longtime refuselong staytime licklong slideagain suddenday nowstart"
+    " sincelong labourword  pregword birth  eyespot footword skinwhere jointword toeword brokeword baldwhere"
+    " refusewhen partany partless missingpart bellyword faceword opword handto popwhere   "
     " emmany heatword allover itchcause barefold cloth limbpart".split()
 )
 """Concepts a denial does not touch: they say where and when, or are denials themselves."""

@@ -64,7 +64,7 @@ gavehuman & gave|ate|pillthing|sincelong @10
 seizure:
 fitsure @0
 fit & drool|nonstop|frantic|weak|body @6 !device
-drunk & leg|backlegs|head|body @4
+drunk & leg|backlegs|head|body @4 !easyday
 walkdrunk|headtilt|headside @0
 backlegs & legsfail @4
 eye & fit @4
@@ -78,7 +78,7 @@ leg|foot & dangles @4 !device
 bone & seebone @5
 leg|foot|ankle & broken @4 !device
 leg & cantmove @4
-legmove & legwrong & suddenday @8 !device
+legmove & legwrong & suddenday @8 !device !easyday
 
 severe-pain:
 scream & nonstop @6
@@ -122,7 +122,7 @@ hit & vehicle @6
 hit & body|chest|back @6
 fell & height @6
 shock|wentdown @0
-animalhit & hitword @4
+animalhit & hitword @4 !easyday
 zapword & zapdo @5
 
 wound-deep:

@@ -38,6 +38,8 @@ def scopes(found: Found) -> list[Meant]:
     _suppose(found, meant)
     _past(found, meant)
     _others(found, meant)
+    for first, stop in found.spans.get("idiom", ()):
+        _mark(meant, range(first, stop), Meant.OTHERS)
     return meant
 
 
@@ -55,6 +57,7 @@ def _deny(found: Found, meant: list[Meant]) -> None:
     fake = {at for first, stop in found.spans.get("negfake", ()) for at in range(first, stop)}
     but = _starts(found, "butword")
     restart = _starts(found, "restart")
+    deniers = _starts(found, "negword")
     for first, stop in found.spans.get("negword", ()):
         if first in fake or first in found.phrase_at:
             continue
@@ -62,6 +65,8 @@ def _deny(found: Found, meant: list[Meant]) -> None:
         for at in range(stop, min(stop + DENIAL_REACH, len(meant))):
             if words.sentences[at] != words.sentences[first] or at in but:
                 break
+            if at > stop and at in deniers:
+                break  # it denies, or fails, on its own
             if words.breaks[at]:
                 if "-" in words.breaks[at] and len(words.breaks[at]) == 1:
                     pass
@@ -97,6 +102,14 @@ def _deny_back(found: Found, meant: list[Meant]) -> None:
             begin = first_of.get(sentence - 1, at)
             if at - begin <= 8:
                 _mark(meant, range(begin, at), Meant.DENIED)
+    for at in deny:
+        ends = at + 1 == len(meant) or bool(words.breaks[at + 1])
+        if ends and not words.breaks[at] and at not in found.phrase_at:
+            begin = at  # `bleeding no, swelling no`
+            while begin > 0 and words.clauses[begin - 1] == words.clauses[at]:
+                begin -= 1
+            _mark(meant, range(begin, at), Meant.DENIED)
+    _deny_after(found, meant, first_of)
     for at in fixed | deny:
         if words.breaks[at] in (":", "-", "\u2013", "\u2014") and at not in found.phrase_at:
             follows = at + 1 < len(meant) and not words.breaks[at + 1] and at in deny
@@ -105,6 +118,25 @@ def _deny_back(found: Found, meant: list[Meant]) -> None:
                 while begin > 0 and words.clauses[begin - 1] == words.clauses[at - 1]:
                     begin -= 1
                 _mark(meant, range(begin, at), Meant.DENIED)
+
+
+def _deny_after(found: Found, meant: list[Meant], first_of: dict[int, int]) -> None:
+    """`Was there any swelling? There isn't.`: a bare short denial of the sentence before."""
+    words = found.words
+    for sentence, begin in first_of.items():
+        size = first_of.get(sentence + 1, len(meant)) - begin
+        if sentence == 0 or size > 4 or words.forms[begin] not in _BARE:
+            continue
+        if any(at in found.phrase_at for at in range(begin, begin + size)):
+            continue
+        if any(words.forms[at] in _DENIES for at in range(begin, begin + size)):
+            _mark(meant, range(first_of[sentence - 1], begin), Meant.DENIED)
+
+
+_BARE = frozenset(("there", "theres", "it", "he", "she", "they", "none", "neither", "nothing"))
+_DENIES = frozenset(
+    "isnt arent wasnt werent hasnt havent didnt doesnt none nothing not neither".split()
+)
 
 
 def _suppose(found: Found, meant: list[Meant]) -> None:
@@ -125,7 +157,8 @@ def _suppose(found: Found, meant: list[Meant]) -> None:
 
 def _past(found: Found, meant: list[Meant]) -> None:
     words = found.words
-    places = found.spans.get("pastword", ())
+    places = list(found.spans.get("pastword", ()))
+    places += [(at, at + 1) for at, form in enumerate(words.forms) if _is_year(form)]
     if not places:
         return
     now = {words.sentences[first] for first, _ in found.spans.get("nowword", ())}
@@ -133,6 +166,10 @@ def _past(found: Found, meant: list[Meant]) -> None:
     for at, sentence in enumerate(words.sentences):
         if sentence in past:
             meant[at] |= Meant.PAST
+
+
+def _is_year(form: str) -> bool:
+    return len(form) == 4 and form.isdigit() and form[:2] in ("19", "20")
 
 
 def _others(found: Found, meant: list[Meant]) -> None:

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from guidebot.safety.lexicon import END, FILLERS, GAP, NOT, Lexicon
+from guidebot.safety.lexicon import END, FILLERS, GAP, Lexicon
 from guidebot.safety.tokens import MOST_REPAIRS, Words, repair
 
 WIDEST_GAP = 3
@@ -70,8 +70,13 @@ def find(words: Words, lexicon: Lexicon) -> Found:
 
 _TALK_ONLY = frozenset(
     "negword negfake butword restart ifword hypoword pastword nowword othersubj selfsubj dogword"
-    " denyword fixed easyday spot touch devicecue daysstill".split()
+    " denyword fixed idiom easyday spot touch devicecue daysstill".split()
 )
+
+
+def is_talk(name: str) -> bool:
+    """Is this a concept of how something is said rather than of what was seen?"""
+    return name in _TALK_ONLY
 
 
 def _bases(
@@ -148,4 +153,3 @@ def _step(
             _walk(below, at + 1, bases, words, ends, depth + 1)
 
 
-__all__ = ["NOT", "Found", "TooManyUnknown", "find"]

@@ -1,13 +1,77 @@
-"""The wide net: a linear scorer over authored reports; it may raise, never lower."""
+"""The wide net: a linear scorer over authored reports; it may raise, never lower.
+
+Fitted by `fit` when the guide is compiled, on the reports and look-alikes in `data/` and on the
+guide's own wordings as harmless ones. One class a sign and one for `none`; because ridge scores
+are linear, the score of a tier is the sum of those of its signs.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from importlib.resources import files
 
-from guidebot.domain.sign import Finding
+from guidebot.domain.sign import Finding, Tier
+from guidebot.linear.fit import FitSettings, Progress
+from guidebot.linear.fit import fit as fit_linear
 from guidebot.linear.weights import Weights
-from guidebot.safety.scope import Meant
-from guidebot.safety.spans import Found
+from guidebot.safety import compiled
+from guidebot.safety.features import features
+from guidebot.safety.match import Hit, live, run
+from guidebot.safety.scope import Meant, scopes
+from guidebot.safety.signs import BY_KEY
+from guidebot.safety.spans import Found, find
+from guidebot.safety.tokens import split
+from guidebot.text import clean, one_line
+
+NONE = "none"
+RAISES_AT = -0.1
+"""Alert when the score for `none` is below this; chosen by cross-validation by author."""
+LEANS_UP = 0.0
+"""How much a more urgent tier may score less and still be taken."""
+SETTINGS = FitSettings(ridge=1.0, stem_share=0.6, keep=6000, least_lines=2)
+QUOTE_WORDS = 12
+
+
+def read(name: str) -> Iterator[tuple[str, str, str]]:
+    """Lines of a data file: the author's mark, sign or kind, and the message."""
+    path = files("guidebot.safety") / "data" / f"{name}.tsv"
+    for line in path.read_text(encoding="utf-8").splitlines():
+        hand, label, text = line.split("\t", 2)
+        yield hand, label, text
+
+
+def prepare(text: str) -> tuple[list[str], list[str]]:
+    """What the scorer sees of a message given as raw text."""
+    tables = compiled.current()
+    found = find(split(clean(text).text), tables.lexicon)
+    meant = scopes(found)
+    return features(found, meant, run(tables.rules, found, live(found, meant)))
+
+
+def fit(
+    harmless: Sequence[str] = (),
+    *,
+    without: frozenset[str] = frozenset(),
+    say: Progress = lambda _: None,
+) -> Weights:
+    """Fit the wide net.
+
+    Args:
+        harmless: further messages that report nothing: wordings of the guide, off-topic lines.
+        without: authors' marks to leave out, for cross-validation.
+        say: told what is being done.
+    """
+    lines = [(label, text) for hand, label, text in read("reports") if hand not in without]
+    lines += [(NONE, text) for hand, _, text in read("lookalikes") if hand not in without]
+    lines += [(NONE, text) for text in harmless]
+    say("reading reports")
+    return fit_linear(
+        [prepare(text) for _, text in lines],
+        [label for label, _ in lines],
+        SETTINGS,
+        classes=(NONE, *BY_KEY),
+        say=say,
+    )
 
 
 def findings(
@@ -15,7 +79,52 @@ def findings(
     found: Found,
     meant: Sequence[Meant],
     weights: Weights,
-    sure: Sequence[Finding],
+    hits: Sequence[Hit],
 ) -> list[Finding]:
-    """What the scorer notices beyond what the rules are sure of."""
-    return []
+    """What the scorer notices; at most one finding."""
+    if not found.words.forms:
+        return []
+    tokens, stems = features(found, meant, hits)
+    scores = dict(zip(weights.classes, weights.scores(tokens, stems), strict=True))
+    if scores[NONE] >= RAISES_AT:
+        return []
+    key = _sign(scores)
+    start, end = _quote(found, weights, stems, key)
+    return [
+        Finding(
+            BY_KEY[key],
+            one_line(text[start:end]),
+            (start, end),
+            "wide",
+            f"wide net: none {scores[NONE]:+.2f}, {key} {scores[key]:+.2f}",
+        )
+    ]
+
+
+def _sign(scores: dict[str, float]) -> str:
+    """The likeliest sign of the likeliest tier, urgent tiers first when close."""
+    tiers = {tier: 0.0 for tier in sorted(Tier, reverse=True)}
+    for key, sign in BY_KEY.items():
+        tiers[sign.tier] += scores[key] + 1.0
+    best = max(tiers.values())
+    tier = next(tier for tier, score in tiers.items() if score >= best - LEANS_UP)
+    return max(
+        (key for key, sign in BY_KEY.items() if sign.tier is tier), key=lambda key: scores[key]
+    )
+
+
+def _quote(found: Found, weights: Weights, stems: Sequence[str], key: str) -> tuple[int, int]:
+    """The stretch of at most `QUOTE_WORDS` words that speaks most for the sign."""
+    words = found.words
+    size = len(words.forms)
+    if size <= QUOTE_WORDS:
+        return words.starts[0], words.ends[-1]
+    loud = dict(weights.contributions(words.forms, stems[:size], key, most=40))
+    worth = [max(0.0, loud.get(stem, 0.0)) for stem in stems[:size]]
+    window = sum(worth[:QUOTE_WORDS])
+    best, at = window, 0
+    for first in range(1, size - QUOTE_WORDS + 1):
+        window += worth[first + QUOTE_WORDS - 1] - worth[first - 1]
+        if window > best + 1e-9:
+            best, at = window, first
+    return words.starts[at], words.ends[at + QUOTE_WORDS - 1]
