@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import asyncio
+
 from textual import work
 
 from guidebot.tui import clipboard, look
@@ -88,9 +90,9 @@ class Actions(Base):
             Form("A new dog", dog_fields(guide, self.session.today()))
         )
         if replies:
-            self.choose_case(desk.add(case_from(replies, [case.id for case in desk.cases()])))
-            if desk.trouble:
-                self.tell(desk.trouble)
+            case = case_from(replies, [case.id for case in desk.cases()])
+            self.choose_case(await asyncio.to_thread(desk.add, case))
+            self.tell(desk.trouble or f"{case.dog} is kept on this machine only.")
 
     def action_new_talk(self) -> None:
         """Forget what was said; alerts not yet read stay."""

@@ -88,6 +88,10 @@ class GuidebotApp(Actions):
         self.theme = look.first_look()
         self.call_after_refresh(self._open)
 
+    def on_unmount(self) -> None:
+        """Let go of the store."""
+        self.session.desk.close()
+
     @work(thread=True, group="open", exit_on_error=False)
     def _open(self) -> None:
         session = self.session

@@ -175,7 +175,7 @@ def answer_next(session: Session, start: Starter) -> Turn | None:
     except Exception:
         turn.failed = True
     if turn.answer is not None:
-        session.desk.note(turn.text, turn.answer, turn.case)
+        session.desk.note(turn.text, turn.answer, turn.case, session.today())
     return turn
 
 

@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
-from guidebot.domain.case import Case
+from guidebot.domain.case import Case, DiaryEntry
 from guidebot.domain.guide import Guide, HandsOnStep
 from guidebot.domain.passage import Passage
 from guidebot.domain.sign import Alert
+from guidebot.tui.forms import signs_in
+from guidebot.tui.session import Session
 
 
 def steps_for(
@@ -63,6 +65,14 @@ def alert_of(sign: str) -> Alert:
     if found is None:
         return STOP_AND_CALL
     return Alert(found.tier, found.key, f"{HEADLINE[found.tier]}: {found.name}", "", found.do)
+
+
+def alerts_in(session: Session, entry: DiaryEntry) -> list[Alert]:
+    """What a diary entry reports: by its choices, and by its note, judged like a message."""
+    found = [alert_of(sign) for sign in signs_in(entry)]
+    if entry.note and (alert := session.desk.judge(session.assistant, entry.note)):
+        found.append(alert)
+    return found
 
 
 @dataclass(slots=True)

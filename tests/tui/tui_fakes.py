@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date, datetime
 from fractions import Fraction
+from pathlib import Path
 from typing import Any
 
 from guidebot.domain.activity import Say
@@ -183,9 +184,9 @@ class FakeTalk:
 class Setup:
     """An application around fakes."""
 
-    def __init__(self) -> None:
+    def __init__(self, store: Path | None = None) -> None:
         self.talk = FakeTalk()
-        self.desk = Desk()
+        self.desk = Desk(store)
         self.app = GuidebotApp(
             desk=self.desk,
             opener=lambda content, say: FakeAssistant(),

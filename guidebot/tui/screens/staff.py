@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import asyncio
 from typing import ClassVar
 
-from textual import on
+from textual import on, work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Container, VerticalScroll
@@ -39,6 +40,16 @@ class StaffScreen(Area):
                 yield Prose(id="mail")
                 yield Line("Questions without an answer", classes="head")
                 yield Prose(id="unanswered")
+
+    def on_screen_resume(self) -> None:
+        """Another process may have added dogs."""
+        super().on_screen_resume()
+        self._refresh()
+
+    @work(group="store", exclusive=True, exit_on_error=False)
+    async def _refresh(self) -> None:
+        await asyncio.to_thread(self.session.desk.refresh)
+        self.sync()
 
     def sync(self) -> None:
         """Read dogs and questions anew."""

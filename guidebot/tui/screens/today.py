@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 from datetime import date, timedelta
 from typing import Any, ClassVar
 
@@ -12,11 +13,11 @@ from textual.containers import Container, VerticalScroll
 
 from guidebot.domain.case import Case
 from guidebot.tui.desk import Day
-from guidebot.tui.forms import SKIN_FIELD, diary_fields, entry_from, signs_in
+from guidebot.tui.forms import SKIN_FIELD, diary_fields, entry_from
 from guidebot.tui.prose import plain_block
 from guidebot.tui.screens.area import Area, state_line
 from guidebot.tui.screens.card import Form
-from guidebot.tui.steps import alert_of
+from guidebot.tui.steps import alerts_in
 from guidebot.tui.widgets.words import Line, Prose
 
 NO_DOG = (
@@ -88,8 +89,9 @@ class TodayScreen(Area):
             self._say("Today", (), state_line(session) or NO_DOG, "")
             return
         day = session.desk.day(guide, case, on, session.now().time())
-        width = min(self.size.width - 6, 70)
-        chart = session.desk.chart(guide, case, on, max(24, width))
+        # Beside the day the chart gets two thirds of the screen, below it the whole.
+        width = self.size.width * 2 // 3 - 4 if self.has_class("-wide") else self.size.width - 4
+        chart = session.desk.chart(guide, case, on, width)
         self._say(day.title, day.why, day_text(day, ticks_of(case, on)), chart, day.flagged)
 
     def on_resize(self, event: events.Resize) -> None:
@@ -106,40 +108,47 @@ class TodayScreen(Area):
         self.query_one("#chart", Line).say(chart)
         self.query_one("#chart-box").display = bool(chart)
 
-    def action_powder(self) -> None:
+    @work(group="form", exit_on_error=False)
+    async def action_powder(self) -> None:
         """Tick the powder."""
         if self._case():
-            self._note({"powder": True}, 0)
+            await self._note({"powder": True}, 0)
 
     @work(group="form", exit_on_error=False)
     async def action_skin(self) -> None:
         """Note the skin check."""
         if self._case():
-            self._note(await self.app.push_screen_wait(Form("Skin check", [SKIN_FIELD])), 0)
+            form = Form("Skin check", [SKIN_FIELD])
+            await self._note(await self.app.push_screen_wait(form), 0)
 
     @work(group="form", exit_on_error=False)
     async def action_diary(self, back: int) -> None:
         """Note a day of wear."""
         if case := self._case():
             on = self.session.today() - timedelta(days=back)
-            title = f"Diary of {case.dog}, {on.isoformat()}"
-            self._note(await self.app.push_screen_wait(Form(title, diary_fields())), back)
+            form = Form(f"Diary of {case.dog}, {on.isoformat()}", diary_fields())
+            await self._note(await self.app.push_screen_wait(form), back)
 
     def _case(self) -> Case | None:
         if self.session.case is None:
             self.base.tell("Choose a dog first: F9.")
         return self.session.case
 
-    def _note(self, replies: dict[str, Any] | None, back: int) -> None:
+    async def _note(self, replies: dict[str, Any] | None, back: int) -> None:
         """Keep an entry; what it reports is shown before anything else."""
-        case = self.session.case
+        session = self.session
+        case, desk = session.case, session.desk
         if case is None or not replies or all(value is None for value in replies.values()):
             return
-        entry = entry_from(replies, self.session.today() - timedelta(days=back))
-        for sign in signs_in(entry):
-            self.base.warn(alert_of(sign))
-        if entry.note and (alert := self.session.desk.judge(self.session.assistant, entry.note)):
+        entry = entry_from(replies, session.today() - timedelta(days=back))
+        if case.fitted and entry.on < case.fitted:
+            self.base.tell("That day is before the fitting day; nothing was noted.")
+            return
+        case = desk.with_entry(case, entry)
+        self.base.choose_case(case)
+        for alert in alerts_in(session, entry):
             self.base.warn(alert)
-        self.base.choose_case(self.session.desk.log(case, entry))
-        if self.session.desk.trouble:
-            self.base.tell(self.session.desk.trouble)
+        written = await asyncio.to_thread(desk.log, case, entry)
+        if session.case is case:
+            self.base.choose_case(written)
+        self.base.tell(desk.trouble or f"Noted for {entry.on.isoformat()}.")
