@@ -43,6 +43,7 @@ _WHY = {
     Held.MISSED: "No wear on {date}: go on with the hours of the last good day.",
     Held.BREAK: "There was a longer break up to {date}: start low and build up again.",
     Held.SHORT: "On {date} less was worn than allowed, so the hours go on from what was worn.",
+    Held.AGAIN: "The hours go up again step by step since the setback of {date}.",
     Held.RESTRICTED: "The veterinarian has limited the hours. That comes before the guide.",
 }
 _TROUBLE = {

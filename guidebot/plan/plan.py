@@ -14,7 +14,7 @@ from guidebot.plan.days import Next, next_dates, stage_on
 from guidebot.plan.said import said_hours
 from guidebot.plan.sessions import Session, sessions
 from guidebot.plan.walks import Walk, walk_on
-from guidebot.plan.wear import Reason, WearDay, allowed_on
+from guidebot.plan.wear import Held, Reason, WearDay, allowed_on
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,9 +43,19 @@ class DayPlan:
     reasons: tuple[Reason, ...]
     wear: WearDay
 
+    @property
+    def flagged(self) -> bool:
+        """Should somebody look at this dog? A step that only lags behind is no flag."""
+        return any(reason.held in _FLAGS for reason in self.reasons)
+
     def why(self) -> tuple[str, ...]:
         """The reasons as sentences."""
         return tuple(why_text(reason) for reason in self.reasons)
+
+
+_FLAGS = frozenset(
+    {Held.SORE, Held.CLEARED, Held.REDNESS, Held.LIMPING, Held.WAITING, Held.RESTRICTED}
+)
 
 
 def make_plan(protocol: Protocol, case: Case, on: date) -> DayPlan:
@@ -115,6 +125,6 @@ def plan_json(plan: DayPlan) -> dict[str, object]:
 
 def plan_line(plan: DayPlan, dog: str) -> str:
     """One line for the staff's list: day, stage, hours, flags."""
-    flag = "; ".join(plan.why())
-    line = f"{dog}: day {plan.day}, {plan.stage.name}, {said_hours(plan.allowed)}"
-    return f"{line}. {flag}" if flag else line
+    wear = f"{said_hours(plan.allowed)} of wear" if plan.allowed else "no wear"
+    line = f"{dog}: day {plan.day}, {plan.stage.name}, {wear}."
+    return " ".join([line, *plan.why()])

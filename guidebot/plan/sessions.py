@@ -62,7 +62,11 @@ def _lengths(protocol: Protocol, allowed: Fraction, total: int, rest: int) -> li
     spare = (total - even * count) // grain
     for i in range(spare):  # the later spells are the longer ones
         lengths[-1 - i % count] += grain
-    if len(lengths) > 1 and lengths[0] > first and longest <= protocol.value("wear.session_first_max"):
+    if (
+        len(lengths) > 1
+        and lengths[0] > first
+        and longest <= protocol.value("wear.session_first_max")
+    ):
         lengths[0] = first
     return lengths
 

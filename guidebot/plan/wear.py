@@ -32,6 +32,7 @@ class Held(StrEnum):
     MISSED = "missed"  # one or two days off: last good day
     BREAK = "break"  # longer off: restart low
     SHORT = "short"  # wore less than allowed: one step more than that
+    AGAIN = "again"  # over: growing again from where the setback left the hours
     RESTRICTED = "restricted"  # the veterinarian's limit
 
 
@@ -241,6 +242,8 @@ def _night(
         state.why = (Reason(Held.SHORT, on),)
     elif state.level >= most:
         state.why = ()
+    elif state.why:
+        state.why = (Reason(Held.AGAIN, state.why[0].on),)
 
 
 def _by_day(diary: tuple[DiaryEntry, ...]) -> dict[date, DiaryEntry]:
