@@ -11,8 +11,8 @@ from importlib.resources import files
 
 from guidebot.domain.answer import Stamp
 from guidebot.safety import lexicon, rules
-from guidebot.safety.lexicon import Lexicon
-from guidebot.safety.match import CONTEXT, GIVING, Rule
+from guidebot.safety.lexicon import CONTEXT, Lexicon
+from guidebot.safety.match import GIVING, Rule
 
 _FORMAT = 1
 

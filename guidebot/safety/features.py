@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from guidebot.linear.features import stem
-from guidebot.safety.match import CONTEXT, Hit
+from guidebot.safety.lexicon import CONTEXT
+from guidebot.safety.match import Hit
 from guidebot.safety.scope import Meant
 from guidebot.safety.spans import Found, is_talk
 

@@ -30,6 +30,19 @@ FILLERS = frozenset(
     "him seem seems properly literally own proper did do does getting got keeps that this".split()
 )
 """Words that may stand between the words of a phrase without parting it."""
+CONTEXT = frozenset(
+    (
+        "allover ankle back backlegs baldwhere barefold belly bellyword birth body breathe "
+        "brokeword bum chest cloth daysstill device devicecue emmany eye eyespot face faceword "
+        "foot footword fur groin gums handto head heard heatcause heatword height human itchcause "
+        "jointword knee labourword leg licklong limbpart longday longtime many missingpart mouth "
+        "nonstop nose nothingout nothingup nowstart once opword otherleg otherpet own part "
+        "partany partless passnot passwater pawpads pee poo popwhere pregword refuselong "
+        "refusewhen shell sincelong skin skinwhere slideagain spot staysmark staytime sting "
+        "stitches strapword suddenday toes toeword touch vehicle waternot waterword withoutdev "
+    ).split()
+)
+"""Concepts a denial does not touch: they say where and when, or are denials themselves."""
 GAP = "~"
 END = ""
 
@@ -101,7 +114,9 @@ def build(common: frozenset[str], concepts: Mapping[str, str] = CONCEPTS) -> Lex
                 continue
             node = tree
             for word in entry:
-                key = GAP if word == GAP else NOT if word in NOT_FORMS else word.lstrip("=")
+                # Talk is meant word by word: `not sure` is no `can't sure`.
+                denies = word in NOT_FORMS and name not in TALK
+                key = GAP if word == GAP else NOT if denies else word.lstrip("=")
                 node = node.setdefault(key, {})
             node.setdefault(END, {})[name] = None
     for form in NOT_FORMS:

@@ -6,22 +6,12 @@ from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+from guidebot.safety.lexicon import CONTEXT
 from guidebot.safety.scope import Meant
 from guidebot.safety.spans import Found
 
 Span = tuple[int, int]
 
-CONTEXT = frozenset(
-    "toes foot pawpads ankle knee leg limbpart groin skin spot eye nose face mouth gums belly bum head chest back"
-    " fur body otherleg device part shell strapword pee poo human otherpet own touch devicecue daysstill"
-    " longday many heatcause vehicle height labourword withoutdev heard nonstop backlegs sting stitches"
-    " breathe staysmark once missingpart nothingup nothingout      "
-    "  passwater passnot waternot waterword longtime refuselong staytime licklong slideagain suddenday nowstart"
-    " sincelong labourword  pregword birth  eyespot footword skinwhere jointword toeword brokeword baldwhere"
-    " refusewhen partany partless missingpart bellyword faceword opword handto popwhere   "
-    " emmany heatword allover itchcause barefold cloth limbpart".split()
-)
-"""Concepts a denial does not touch: they say where and when, or are denials themselves."""
 GIVING = frozenset(
     "gave askgive askmed double human otherpet medicine painkiller medhuman poisonfood poisonthing pillthing"
     " gavehuman pressing crimescene redfloor seeword seebone touch handto handback heard popwhere vehicle animalhit"

@@ -124,7 +124,9 @@ def _deny_after(found: Found, meant: list[Meant], first_of: dict[int, int]) -> N
     """`Was there any swelling? There isn't.`: a bare short denial of the sentence before."""
     words = found.words
     for sentence, begin in first_of.items():
-        size = first_of.get(sentence + 1, len(meant)) - begin
+        size = 1
+        while begin + size < len(meant) and not words.breaks[begin + size]:
+            size += 1
         if sentence == 0 or size > 4 or words.forms[begin] not in _BARE:
             continue
         if any(at in found.phrase_at for at in range(begin, begin + size)):

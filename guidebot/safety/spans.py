@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from guidebot.safety.lexicon import END, FILLERS, GAP, Lexicon
+from guidebot.safety.lexicon import CONTEXT, END, FILLERS, GAP, Lexicon
 from guidebot.safety.tokens import MOST_REPAIRS, Words, repair
 
 WIDEST_GAP = 3
@@ -23,7 +23,7 @@ class Found:
         words: the words.
         bases: lexicon words each word may be; the word itself if the lexicon does not know it.
         spans: concept name to places (first word, word after the last), in order.
-        phrase_at: words that stand inside a phrase of two words and more.
+        phrase_at: words inside a phrase of a finding; such words deny nothing.
         repaired: word number to what it was read as.
     """
 
@@ -61,7 +61,7 @@ def find(words: Words, lexicon: Lexicon) -> Found:
                 for name, stops in ends.items():
                     for stop in stops:
                         spans.setdefault(name, []).append((at, stop))
-                        if name not in _TALK_ONLY:
+                        if name not in _TALK_ONLY and name not in CONTEXT:
                             found.phrase_at.update(range(at, stop))
     for places in spans.values():
         places.sort()
