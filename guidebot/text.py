@@ -24,8 +24,19 @@ _INVISIBLE = re.compile(
     "\u2060-\u2069\ufeff\ufff9-\ufffb\ud800-\udfff\U000e0000-\U000e007f]"
 )
 _SPACES = re.compile(r"[^\S\n]")
-_QUOTES = str.maketrans({"\u2018": "'", "\u2019": "'", "\u201b": "'", "\u02bc": "'", "`": "'",
-                         "\u00b4": "'", "\u201c": '"', "\u201d": '"', "\u201e": '"'})
+_QUOTES = str.maketrans(
+    {
+        "\u2018": "'",
+        "\u2019": "'",
+        "\u201b": "'",
+        "\u02bc": "'",
+        "`": "'",
+        "\u00b4": "'",
+        "\u201c": '"',
+        "\u201d": '"',
+        "\u201e": '"',
+    }
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,8 +77,12 @@ def plain(text: str) -> str:
     """Straighten quotes and fold case: the form in which words are compared, same length."""
     lowered = text.translate(_QUOTES).lower()
     # A few capitals grow in lower case; offsets into the text must stay true.
-    return lowered if len(lowered) == len(text) else "".join(
-        low if len(low := char.lower()) == 1 else char for char in text.translate(_QUOTES)
+    return (
+        lowered
+        if len(lowered) == len(text)
+        else "".join(
+            low if len(low := char.lower()) == 1 else char for char in text.translate(_QUOTES)
+        )
     )
 
 

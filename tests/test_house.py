@@ -83,6 +83,8 @@ def test_heavy_packages_are_imported_late(path: Path) -> None:
         names = (
             [alias.name for alias in node.names]
             if isinstance(node, ast.Import)
-            else [node.module or ""] if isinstance(node, ast.ImportFrom) else []
+            else [node.module or ""]
+            if isinstance(node, ast.ImportFrom)
+            else []
         )
         assert not LAZY & {name.split(".")[0] for name in names}, path

@@ -41,7 +41,9 @@ def read_date(value: str | None, option: str) -> date | None:
 @click.option("--sleeve", metavar="KIND", help="The sleeve: standard or extended.")
 @click.option("--on", "on_text", metavar="DATE", help="The day of the question; today if left out.")
 @click.option("--json", "as_json", is_flag=True, help="Print the answer as JSON.")
-@click.option("--batch", type=click.File("rb"), metavar="FILE", help="JSON lines in, out; - is stdin.")
+@click.option(
+    "--batch", type=click.File("rb"), metavar="FILE", help="JSON lines in, out; - is stdin."
+)
 @click.option("--explain", is_flag=True, help="Show a writer why these passages were found.")
 @click.pass_context
 def command(

@@ -16,7 +16,9 @@ SETS = ("answers", "verdicts", "chats", "signs")
 
 @click.command()
 @click.argument("which", type=click.Choice(["all", *SETS]), default="all")
-@click.option("--split", type=click.Choice(["dev", "test", "all"]), default="dev", show_default=True)
+@click.option(
+    "--split", type=click.Choice(["dev", "test", "all"]), default="dev", show_default=True
+)
 @click.option("--sets", type=click.Path(path_type=Path), metavar="DIR", help="The question sets.")
 @click.option("--json", "as_json", is_flag=True, help="Print the sheet as JSON.")
 @click.option("--misses", is_flag=True, help="List what went wrong, with the reason.")

@@ -122,7 +122,7 @@ def main(argv: list[str] | None = None) -> None:
         # The reader went away (`guidebot topics | head`): nothing left to say to it.
         sys.stdout = open(os.devnull, "w", encoding="utf-8")  # noqa: SIM115, PTH123
         code = ExitCode.OK
-    except Exception as error:  # noqa: BLE001 - a traceback in front of a user is a bug
+    except Exception as error:
         if os.environ.get("GUIDEBOT_DEBUG"):
             raise
         click.echo(

@@ -74,7 +74,9 @@ def measure(content: Path, say: Callable[[str], None] = lambda _: None) -> list[
                 if name == "off-topic":
                     held += [(name, line) for line in flat[fold::FOLDS]]
             else:
-                kept[name] = tuple(x for hand, group in by.items() if hand not in out for x in group)
+                kept[name] = tuple(
+                    x for hand, group in by.items() if hand not in out for x in group
+                )
                 held += [(name, x) for hand, group in by.items() if hand in out for x in group]
         engine = SearchEngine.build_from(kept, guide)
         for name, line in held:

@@ -33,7 +33,8 @@ def dcg(gains: Gains, k: int = 10) -> float:
 
 def dcg_2002(gains: Gains, base: int = 2) -> list[float]:
     """DCG at every rank as first defined: no discount below rank `base` (Jarvelin & Kekalainen,
-    ACM TOIS 2002;20(4):422-446)."""
+    ACM TOIS 2002;20(4):422-446).
+    """
     total, at = 0.0, []
     for rank, gain in enumerate(gains, start=1):
         total += gain if rank < base else gain / math.log(rank, base)

@@ -6,6 +6,7 @@ import re
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from functools import lru_cache
+from itertools import pairwise
 
 from guidebot.text import plain
 
@@ -66,9 +67,7 @@ def char_grams(tokens: Sequence[str], low: int = 2, high: int = 5) -> list[str]:
 
 def stem_grams(stems: Sequence[str]) -> list[str]:
     """Stems and pairs of neighbouring stems; the leading mark keeps them apart from characters."""
-    return [f"\x01{s}" for s in stems] + [
-        f"\x02{a} {b}" for a, b in zip(stems, stems[1:], strict=False)
-    ]
+    return [f"\x01{s}" for s in stems] + [f"\x02{a} {b}" for a, b in pairwise(stems)]
 
 
 def counts(tokens: Sequence[str], stems: Sequence[str]) -> tuple[Counter[str], Counter[str]]:

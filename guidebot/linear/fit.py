@@ -138,7 +138,9 @@ def _features(
     column = {value: i for i, value in enumerate(kept)}
     total = len(texts)
     idf = {value: math.log((1 + total) / (1 + seen[value])) + 1.0 for value in kept}
-    starts, cols, values = [0], [], []
+    starts: list[int] = [0]
+    cols: list[int] = []
+    values: list[float] = []
     shares = (math.sqrt(settings.stem_share), math.sqrt(1.0 - settings.stem_share))
     for pair in hashed:
         for block, share in zip(pair, shares, strict=True):
@@ -191,13 +193,13 @@ def _gram(sparse: _Sparse, rows: int, dense_from: int = 160, block: int = 1024) 
         gram += dense @ dense.T
     flat = gram.reshape(-1)
     for size in range(1, dense_from):
-        cols = np.flatnonzero(lines == size)
-        if not len(cols):
+        same: Ints = np.flatnonzero(lines == size)
+        if not len(same):
             continue
-        for first in range(0, len(cols), max(1, 2_000_000 // (size * size))):
-            part = cols[first : first + max(1, 2_000_000 // (size * size))]
-            at = starts[part][:, None] + np.arange(size)
-            who, much = row_of[at], values[at]
+        for first in range(0, len(same), max(1, 2_000_000 // (size * size))):
+            part = same[first : first + max(1, 2_000_000 // (size * size))]
+            places = starts[part][:, None] + np.arange(size)
+            who, much = row_of[places], values[places]
             where = (who[:, :, None] * rows + who[:, None, :]).reshape(-1)
             np.add.at(flat, where, (much[:, :, None] * much[:, None, :]).reshape(-1))
     return gram

@@ -14,6 +14,10 @@ from guidebot.linear.features import counts
 
 _MAGIC = b"GBW2"
 _HEADER = struct.Struct("<4sIIII")
+_REMEMBERED = 60_000
+"""Features of earlier texts that are kept unpacked; a long run must not grow without end."""
+
+Row = tuple[float, tuple[int, ...], tuple[float, ...]]
 
 
 def feature_hash(feature: str) -> int:
@@ -33,7 +37,17 @@ class Weights:
     and one bias for each class (float32).
     """
 
-    __slots__ = ("_bias", "_cols", "_hashes", "_idf", "_rows", "_starts", "classes", "stem_share")
+    __slots__ = (
+        "_bias",
+        "_cols",
+        "_hashes",
+        "_idf",
+        "_rows",
+        "_seen",
+        "_starts",
+        "classes",
+        "stem_share",
+    )
 
     def __init__(
         self,
@@ -54,6 +68,7 @@ class Weights:
         self._cols = cols
         self._rows = rows
         self._bias = bias
+        self._seen: dict[str, Row | None] = {}
 
     def scores(self, tokens: Sequence[str], stems: Sequence[str]) -> list[float]:
         """One score for each class; a text without a known feature gets the biases."""
@@ -75,23 +90,36 @@ class Weights:
             if not norm:
                 continue
             scale = math.sqrt(share) / norm
-            for feature, row, value in rows:
-                for at in range(self._starts[row], self._starts[row + 1]):
-                    if self._cols[at] == column:
-                        shown = feature.lstrip("\x01\x02")
-                        found.append((shown, value * scale * self._rows[at]))
+            for feature, (_, cols, weights), value in rows:
+                for at, weight in zip(cols, weights, strict=True):
+                    if at == column:
+                        found.append((feature.lstrip("\x01\x02"), value * scale * weight))
         found.sort(key=lambda pair: (-abs(pair[1]), pair[0]))
         return found[:most]
 
-    def _lookup(self, block: Mapping[str, int]) -> tuple[list[tuple[str, int, float]], float]:
-        hashes, idf, size = self._hashes, self._idf, len(self._hashes)
-        rows: list[tuple[str, int, float]] = []
+    def _row(self, feature: str) -> Row | None:
+        """Idf, class numbers and weights of a feature, None if it is not known; remembered."""
+        try:
+            return self._seen[feature]
+        except KeyError:
+            pass
+        hashed = crc32(feature.encode("utf-8"))
+        at = bisect_left(self._hashes, hashed)
+        row: Row | None = None
+        if at < len(self._hashes) and self._hashes[at] == hashed:
+            first, last = self._starts[at], self._starts[at + 1]
+            row = self._idf[at], tuple(self._cols[first:last]), tuple(self._rows[first:last])
+        if len(self._seen) < _REMEMBERED:
+            self._seen[feature] = row
+        return row
+
+    def _lookup(self, block: Mapping[str, int]) -> tuple[list[tuple[str, Row, float]], float]:
+        rows: list[tuple[str, Row, float]] = []
         square = 0.0
         for feature, count in block.items():
-            hashed = crc32(feature.encode("utf-8"))
-            row = bisect_left(hashes, hashed)
-            if row < size and hashes[row] == hashed:
-                value = (1.0 + math.log(count)) * idf[row] if count > 1 else idf[row]
+            row = self._row(feature)
+            if row is not None:
+                value = (1.0 + math.log(count)) * row[0] if count > 1 else row[0]
                 rows.append((feature, row, value))
                 square += value * value
         return rows, math.sqrt(square)
@@ -101,13 +129,9 @@ class Weights:
         if not norm:
             return
         scale = share / norm
-        starts, cols, weights = self._starts, self._cols, self._rows
-        for _, row, value in rows:
-            first, last = starts[row], starts[row + 1]
-            if first == last:
-                continue
+        for _, (_, cols, weights), value in rows:
             scaled = value * scale
-            for column, weight in zip(cols[first:last], weights[first:last], strict=True):
+            for column, weight in zip(cols, weights, strict=True):
                 totals[column] += scaled * weight
 
     def dump(self) -> bytes:
@@ -168,7 +192,7 @@ class Weights:
                 swapped = array(kind, piece.tobytes())
                 swapped.byteswap()
                 piece = memoryview(swapped)
-            blocks.append(piece.cast("B").cast(kind))
+            blocks.append(piece.cast("B").cast(kind))  # type: ignore[call-overload]
             at += size * width
         hashes, idf, starts, rows, bias, cols = blocks
         return cls(names, share, hashes, idf, starts, cols, rows, bias)

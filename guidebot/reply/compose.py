@@ -32,7 +32,7 @@ class Composer:
     def outcome(
         self, outcome: Outcome, lead: str, judgement: Judgement, *, asked: bool = True
     ) -> Answer:
-        """An answer without passages: one fixed sentence, the alert if there is one, the caution."""
+        """An answer without passages: one fixed sentence, an alert if there is one, the caution."""
         return Answer(
             outcome=outcome,
             lead=lead.format(contact=self._contact),
@@ -44,9 +44,7 @@ class Composer:
             notes=self._mentions(judgement),
         )
 
-    def compose(
-        self, text: str, judgement: Judgement, reading: Reading, found: Found
-    ) -> Answer:
+    def compose(self, text: str, judgement: Judgement, reading: Reading, found: Found) -> Answer:
         """The answer to one message.
 
         Args:

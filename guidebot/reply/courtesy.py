@@ -48,4 +48,6 @@ def is_courtesy(text: str, found: Found) -> bool:
 def is_greeting(text: str) -> bool:
     """Does the message open with a greeting and hold no thanks?"""
     tokens = words(text)
-    return bool(tokens) and tokens[0] in _GREETINGS and not any(t.startswith("thank") for t in tokens)
+    return (
+        bool(tokens) and tokens[0] in _GREETINGS and not any(t.startswith("thank") for t in tokens)
+    )

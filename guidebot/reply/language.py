@@ -13,7 +13,7 @@ _FOREIGN = frozenset(
     de het een mijn hond hoe lang mag niet met kan ik
     o os meu cachorro cão quanto posso com uma não como
     mój pies jak długo czy może nie na
-    köpeğim ne kadar nasıl mi
+    köpeğim ne kadar mi
     min hund hur länge får inte med kan jag och är hvordan kan min ikke og
     koira kuinka kauan voiko""".split()
 )

@@ -127,7 +127,7 @@ class Assistant:
             turn = self._turn(cleaned, judgement, given, before)
         except InputError:
             raise
-        except Exception:  # noqa: BLE001 - a fault in the search must not swallow the alert
+        except Exception:
             answer = self._composer.outcome(Outcome.NOT_IN_GUIDE, phrases.FAILED, judgement)
             turn = Turn(answer, Before())
         messages = (*before.messages, cleaned.text)[-MEMORY:]

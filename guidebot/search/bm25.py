@@ -43,7 +43,9 @@ class Bm25:
 
         Args:
             documents: tokens of each document; empty documents are allowed.
-            k1, b, epsilon: see the module; the defaults are rank-bm25's.
+            k1: saturation of term counts (the defaults are rank-bm25's).
+            b: normalisation by length, 0 to 1.
+            epsilon: share of the mean idf that stands in for a negative one.
         """
         counted = [Counter(document) for document in documents]
         lengths = [len(document) for document in documents]

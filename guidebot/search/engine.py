@@ -12,9 +12,9 @@ from guidebot.domain.guide import Guide
 from guidebot.domain.passage import Passage
 from guidebot.linear.features import prime, stem, words
 from guidebot.search.decide import Decision, decide, measures
+from guidebot.search.follow import blend, joined, lean
 from guidebot.search.needs import ASIDE, NeedIndex, NeedScores
 from guidebot.search.passages import Hit, PassageIndex, Situation
-from guidebot.search.follow import blend, joined, lean
 from guidebot.search.repair import repair
 from guidebot.search.split import sentences
 from guidebot.search.words import Query
@@ -162,7 +162,8 @@ class SearchEngine:
         Args:
             text: the cleaned message, words of time taken out.
             situation: what is known of the dog.
-            before, need: query and need of the turn before, for a follow-up.
+            before: query of the turn before, for a follow-up.
+            need: what that turn was read as.
         """
         query = self.read(text)
         scores = self.needs.scores(query)

@@ -45,7 +45,7 @@ class FlatPostings(Mapping[str, tuple[Sequence[int], Sequence[float]]]):
                 swapped = array(kind, piece.tobytes())
                 swapped.byteswap()
                 piece = memoryview(swapped)
-            blocks.append(piece.cast("B").cast(kind))
+            blocks.append(piece.cast("B").cast(kind))  # type: ignore[call-overload]
             at += count * width
         self._weights, self._hashes, self._starts, self._docs = blocks
 

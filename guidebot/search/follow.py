@@ -34,7 +34,8 @@ def blend(
     """Rank the needs of a follow-up, best first.
 
     Args:
-        alone, together: (need, summed z-score) of the message, and of both turns joined.
+        alone: (need, summed z-score) of the message.
+        together: the same of both turns joined.
         need: the need the turn before was read as.
         weight: from `lean`.
     """

@@ -14,7 +14,7 @@ STOP_WORDS = frozenset(
     would will shall not just very really also any some all from by about into over again us him
     please hi hello thanks thank dear know think want need get got one thing bit lot""".split()
 )
-"""Words that say nothing about the need. Question words stay: how, when and why tell needs apart."""
+"""Words that say nothing about the need. Question words stay: how, when, why tell needs apart."""
 
 
 @dataclass(frozen=True, slots=True)

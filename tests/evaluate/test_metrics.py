@@ -44,7 +44,12 @@ def test_mean_reciprocal_rank_worked_example() -> None:
 
 @pytest.mark.parametrize(
     ("hits", "n", "low", "high"),
-    [(81, 263, 0.2553, 0.3662), (15, 148, 0.0624, 0.1605), (0, 20, 0.0, 0.1611), (1, 29, 0.0061, 0.1718)],
+    [
+        (81, 263, 0.2553, 0.3662),
+        (15, 148, 0.0624, 0.1605),
+        (0, 20, 0.0, 0.1611),
+        (1, 29, 0.0061, 0.1718),
+    ],
 )
 def test_wilson_of_newcombe(hits: int, n: int, low: float, high: float) -> None:
     """Newcombe, Stat Med 1998;17:857-872, Table I."""

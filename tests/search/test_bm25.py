@@ -40,7 +40,9 @@ def test_equals_rank_bm25_on_random_corpora(seed: int, k1: float, b: float) -> N
     reference = BM25Okapi(documents, k1=k1, b=b)
     index = Bm25.build(documents, k1=k1, b=b)
     for query in corpus(seed + 100, 10):
-        assert all_scores(index, query) == pytest.approx(list(reference.get_scores(query)), abs=1e-9)
+        assert all_scores(index, query) == pytest.approx(
+            list(reference.get_scores(query)), abs=1e-9
+        )
 
 
 def test_equals_bm25s_where_no_word_is_in_half_of_the_documents() -> None:
