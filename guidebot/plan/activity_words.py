@@ -150,21 +150,25 @@ _NO_TYPO = frozenset(
     ]
 )
 # Turns of phrase that hold a word of an activity but name none.
-_IDIOMS = (
-    "next step", "skip a step", "skip steps", "take a step", "take steps", "single step", "step by step",
-    "step back", "step up in", "one step", "baby step", "every step", "first step", "ramp up", "each step", "step of", "steps of",
-    "run my hand", "run out", "run a finger", "run over", "run through", "in the long run", "run low",
-    "play up", "play safe", "stick to", "stick with", "stick at", "jump to", "jump from", "jump him",
-    "jump her", "jump straight", "jump ahead", "jump by", "jump in hours", "too loose", "loose strap", "loose screw",
-    "loose enough", "loose end", "loose hair", "come loose", "gone loose", "it loose", "strap loose", "walk away", "walk me through", "stretch it",
-    "stretch strap", "stretch the time", "stretch out", "stretch the hours", "elastic stretch", "it sits", "device sits", "brace sits",
-    "thing sits", "sits higher", "sits lower", "sits low", "should it sit", "sit right", "sit on the ankle", "sit over", "sit higher",
-    "leave it alone", "leave the straps alone", "leaves it alone", "leave alone", "drives me", "drive me", "give it a rest",
-    "long hair", "hair clip", "video clip", "clips of", "film clip", "in the field", "chair leg", "field trip", "ramp is done", "speed up the ramp", "ramp up increment",
-    "hot spot", "cold toes", "wear out", "worn out", "go to bed", "going to bed", "in training", "how many hours can i walk", "hours of the night",
-    "walk normally", "walks normally", "walk as usual", "walks like", "walk like", "walks funny", "walk funny", "walks well", "walk well", "walks fine", "walk fine", "walks better",
-    "walking funny", "walking fine", "walking well", "walking normally", "walk properly", "made to walk", "video of him walking", "walking video", "film him walking", "walking towards", "walk by", "kennel nurse", "kennel manager", "sitter here",
-)  # fmt: skip
+_IDIOMS = """
+next step, skip a step, skip steps, take a step, take steps, single step, step by step, step
+back, step up in, one step, baby step, every step, first step, ramp up, each step, step of,
+steps of, run my hand, run out, run a finger, run over, run through, in the long run, run low,
+play up, play safe, stick to, stick with, stick at, jump to, jump from, jump him, jump her, jump
+straight, jump ahead, jump by, jump in hours, too loose, loose strap, loose screw, loose enough,
+loose end, loose hair, come loose, gone loose, it loose, strap loose, walk away, walk me
+through, stretch it, stretch strap, stretch the time, stretch out, stretch the hours, elastic
+stretch, it sits, device sits, brace sits, thing sits, sits higher, sits lower, sits low, should
+it sit, sit right, sit on the ankle, sit over, sit higher, leave it alone, leave the straps
+alone, leaves it alone, leave alone, drives me, drive me, give it a rest, long hair, hair clip,
+video clip, clips of, film clip, in the field, chair leg, field trip, ramp is done, speed up the
+ramp, ramp up increment, hot spot, cold toes, wear out, worn out, go to bed, going to bed, in
+training, how many hours can i walk, hours of the night, walk normally, walks normally, walk as
+usual, walks like, walk like, walks funny, walk funny, walks well, walk well, walks fine, walk
+fine, walks better, walking funny, walking fine, walking well, walking normally, walk properly,
+made to walk, video of him walking, walking video, film him walking, walking towards, walk by,
+kennel nurse, kennel manager, sitter here
+""".replace("\n", " ").split(", ")
 _IRREGULAR = {
     "ran": "run", "swam": "swim", "swum": "swim", "slept": "sleep", "ate": "eat", "eaten": "eat",
     "leapt": "leap",
@@ -191,7 +195,8 @@ class ActivityWords:
         self._known = known
         for idiom in _IDIOMS:
             stems = tuple(s for _, _, _, s in _tokens(idiom))
-            self._phrases.setdefault(stems[0], []).append((stems, ""))
+            if len(stems) > 1:
+                self._phrases.setdefault(stems[0], []).append((stems, ""))
         for key, activity in activities.items():
             for word in activity.words:
                 stems = tuple(s for _, _, _, s in _tokens(word))
@@ -206,10 +211,10 @@ class ActivityWords:
         """Every activity named, in order; overlapping words go to the longest."""
         tokens = _tokens(sentence)
         hits = self._match(sentence, tokens)
-        if hits:
-            return hits
-        repaired = [(t, a, b, self._repair(t, s)) for t, a, b, s in tokens]
-        return self._match(sentence, repaired) if repaired != tokens else []
+        # Where something was named already, only a long word is worth repairing.
+        least = 6 if hits else 5
+        repaired = [(t, a, b, self._repair(t, s, least)) for t, a, b, s in tokens]
+        return hits if repaired == tokens else self._match(sentence, repaired)
 
     def _match(self, sentence: str, tokens: Sequence[tuple[str, int, int, str]]) -> list[Hit]:
         found: list[tuple[int, int, Hit]] = []
@@ -228,8 +233,8 @@ class ActivityWords:
                 kept.append(hit)
         return sorted((h for h in kept if h.key), key=lambda h: h.start)
 
-    def _repair(self, token: str, stemmed: str) -> str:
-        if len(token) < 5 or token in self._known or token in _NO_TYPO or token in self._typo:
+    def _repair(self, token: str, stemmed: str, least: int) -> str:
+        if len(token) < least or token in self._known or token in _NO_TYPO or token in self._typo:
             return stemmed
         for word, right in self._typo.items():
             if abs(len(word) - len(token)) <= 1 and word[0] == token[0] and _one_edit(token, word):

@@ -196,7 +196,8 @@ _HOURS = re.compile(
 )
 _HALF = re.compile(r"\b(?:an hour and a half|hour and a half)\b")
 _BARE = re.compile(
-    rf"\b(?:do|to|try|have|for|wear|of|go|at|it|is|are|already do) (?P<n>{NUMBER})(?![\w-]| (?:\w+ )?"
+    rf"\b(?:do|to|try|have|for|wear|of|go|at|it|is|are|already do) (?P<n>{NUMBER})(?![\w-]|"
+    rf" (?:\w+ )?"
     r"(?:times?|walks?|stairs|steps|dogs?|fingers?|sessions?|days?|weeks?|months?|years?|bit|"
     r"little|short|long|quick|few|good|more|the|his|her|calm|small|friend|kids?|of)\b)"
 )
@@ -206,7 +207,8 @@ _ALL_DAY = re.compile(
 )
 _ROUND = re.compile(r"\b(?:24/7|24 hours|round the clock|day and night|non-?stop|twenty[- ]four)\b")
 _STEP = re.compile(
-    rf"\b(?:add|adding|increase (?:it )?by|go up (?:by)?|up it by|another|extra|more by|jump(?: up)? by) "
+    rf"\b(?:add|adding|increase (?:it )?by|go up (?:by)?|up it by|another|extra|more by|"
+    rf"jump(?: up)? by) "
     rf"(?:an? extra |an? |another |on )?(?P<n>{NUMBER})?[ -]?(?P<u>hours?|hrs?|h|minutes?|mins?)\b"
     rf"|\b(?P<n2>{NUMBER}) (?:more|extra) (?P<u2>hours?|hrs?|minutes?|mins?)\b"
     rf"|\b(?P<n3>{NUMBER}) (?P<u3>hours?|hrs?) (?:more|extra|at once|at a time|a day more)\b"
@@ -232,11 +234,14 @@ def _amount_ask(sentence: str, *, walks: bool, timed: bool) -> Ask | None:
     step = _step(sentence)
     amount = _hours(sentence) if step is None else None
     if cues.HOW_MUCH_WEAR.search(sentence) or (timed and cues.HOW_LONG_BARE.search(sentence)):
-        return Ask(Kind.WEAR, "wear", amount=None, step=step)
+        named = None if cues.ASKS_AMOUNT.search(sentence) else amount
+        return Ask(Kind.WEAR, "wear", amount=named, step=step)
     asks = permits or cues.TOO_MUCH.search(sentence) or (sentence.endswith("?") and timed)
     if not asks:
         return None
-    if _SKIP.search(sentence) and (amount is not None or wearish or timed or "step" in sentence):
+    if _SKIP.search(sentence) and (
+        amount is not None or wearish or timed or cues.PLAN_WORDS.search(sentence)
+    ):
         return Ask(Kind.WEAR, "wear", amount=amount, step=None if amount else Fraction(24))
     if step is not None and (wearish or "day" in sentence or timed):
         return Ask(Kind.WEAR, "wear", step=step)

@@ -26,23 +26,30 @@ _PERMITS = tuple(
         r"(?<!\bhow )(?<!\bwhy )(?<!\bwhat )(?<!\bwhere )(?<!\bwhich )(?<!\bwho )"
         r"\b(?:can|cans|may|could|might|shall|should|must|dare|ought|can't|couldn't|shouldn't) "
         rf"(?!you (?:tell|explain|send|help|give|show|say|remind|please|advise|let me know))"
-        rf"(?!i (?:see|tell|feel|hear|ask|expect|call|ring|know|book|worry|be worried|phone|contact|"
-        rf"bring|send|wash|clean|dry|loosen|buy|order|check|look|get him to|get her to))(?:not )?{_WHO}\b",
+        rf"(?!i (?:see|tell|feel|hear|ask|expect|call|ring|know|book|worry|be worried|phone|"
+        rf"contact|"
+        rf"bring|send|wash|clean|dry|loosen|buy|order|check|look|get him to|"
+        rf"get her to))(?:not )?{_WHO}\b",
         rf"\b(?:am|are|is) {_WHO} (?:\w+ )?(?:allowed|permitted|supposed|meant|ok|okay|fine|safe|"
         r"able|cleared|ready|free|permitted)\b",
         rf"\b(?:is|are|would|isn't|aren't|wouldn't|will)\b(?: \S+){{0,12}}? {_OK}\b",
-        rf"\b{_OK} (?:to|if|for (?:him|her|them|my|us|the|a)|on|in|at|with|yet|now|or not|please|by)\b",
+        rf"\b{_OK} (?:to|if|for (?:him|her|them|my|us|the|a)|on|in|at|with|yet|now|or not|"
+        rf"please|by)\b",
         rf"\b{_OK}(?: yet| now| or not| at all| already| still)? *(?:\?|$)",
         r"\b(?:allowed|permitted|contraindicated|forbidden|banned|off limits|permissible)\b",
         r"\b(?:when|how soon|how early|from when|at what (?:point|stage|age)|"
         rf"{_POINT}) (?:is|are|can|may|could|will|would|do|does|should|might|am)\b",
-        r"\bhow (?:long|many (?:weeks|months|days)|much longer)\b.{0,24}\b(?:until|till|before|without|no|off|"
+        r"\bhow (?:long|many (?:weeks|months|days)|much longer)\b.{0,24}\b(?:until|till|"
+        r"before|without|no|off|"
         r"banned|not|keep|have to|must|do we|does|can't)\b",
         r"\b(?:until|till|for how long|since) ?(?:when)?\?",
-        r"\bfor how long\b|\buntil when\b|\bwhen (?:again|then)\b|\bwhen ?\?|, when$|\bwhen do we get\b",
-        r"\b(?:does|do|must|need|needs|has|have|did you say) \w+(?: \w+){0,2}? (?:have|need|really have|"
+        r"\bfor how long\b|\buntil when\b|\bwhen (?:again|then)\b|\bwhen ?\?|, when$|"
+        r"\bwhen do we get\b",
+        r"\b(?:does|do|must|need|needs|has|have|did you say) \w+(?: \w+){0,2}? (?:have|need|"
+        r"really have|"
         r"really need|got) to\b",
-        rf"\b(?:if|whether) {_WHO} (?:\w+ )?(?:can|may|could|should|might|must|is allowed|are allowed|"
+        rf"\b(?:if|whether) {_WHO} (?:\w+ )?(?:can|may|could|should|might|must|is allowed|"
+        rf"are allowed|"
         r"is ok|is able|needs to|has to)\b",
         r"\b(?:wonder(?:ed|ing)?|ask(?:s|ed|ing)?|know|unsure|sure) (?:if|whether)\b",
         r"\b(?:yes or no|y/n|ok or not|or not\?|yay or nay|yea or nay|still a no|still not|"
@@ -83,12 +90,16 @@ def permits(sentence: str, *, bare: bool) -> int | None:
 
 _WH = re.compile(r"(?:how|why|what|where|which|who|whose|did|was|were|has|had)\b")
 _INSTRUCTS = re.compile(
-    rf"^(?!{_QUANTITY}|how about)(?:.{{0,40}}\b(?:know|ask|asks|asking|tell me|explain|wonder(?:ing)?|"
+    rf"^(?!{_QUANTITY}|how about)(?:.{{0,40}}\b(?:know|ask|asks|asking|tell me|explain|"
+    rf"wonder(?:ing)?|"
     r"and|so|but|well|please|advise|show me)[ ,:]+)?"
     r"(?:how (?!long|far|much|many|often|soon|early|about)(?:do|does|can|could|should|to|would|"
-    r"best|exactly|on earth|am|is|are|shall|might|will|did|come)?|why\b|what(?:'s| is) the (?:best|right|"
-    r"proper|correct|safest|reason|trick|point)|what (?:do|should|can|could|would|shall|must|else) (?:i|we|"
-    r"one|you|they|owner)|what (?:happens|if|kind|sort|type|exactly|to do)|where (?:do|should|can|does)|"
+    r"best|exactly|on earth|am|is|are|shall|might|will|did|come)?|why\b|what(?:'s|"
+    r" is) the (?:best|right|"
+    r"proper|correct|safest|reason|trick|point)|what (?:do|should|can|could|would|shall|must|"
+    r"else) (?:i|we|"
+    r"one|you|they|owner)|what (?:happens|if|kind|sort|type|exactly|to do)|where (?:do|should|"
+    r"can|does)|"
     r"which (?!day|week|month|stage)|who\b|any (?:tips|advice|ideas|tricks|suggestions)|"
     r"tips\b|what for)"
 )
@@ -136,23 +147,28 @@ SET_ASIDE = re.compile(
 ASKS_LENGTH = re.compile(r"\b(?:how long|until|till|when|how many|how much longer)\b")
 
 SORE = re.compile(
-    r"\b(?:blister(?:s|ed)?|open (?:sore|wound|skin)|raw (?:patch|spot|skin)|broken skin|weeping|bleed\w*|"
+    r"\b(?:blister(?:s|ed)?|open (?:sore|wound|skin)|raw (?:patch|spot|skin)|broken skin|"
+    r"weeping|bleed\w*|"
     r"(?:a|the|that|his|her|open) (?:sore|wound|scab|ulcer)|sores|wound)\b"
 )
 FLAG = re.compile(
-    r"\b(?:red|redness|pink|rub(?:bed|bing)?|chaf\w+|flared?|irritat\w+|rash|limp(?:s|ed|ing|ier|y)?|"
+    r"\b(?:red|redness|pink|rub(?:bed|bing)?|chaf\w+|flared?|irritat\w+|rash|limp(?:s|ed|ing|"
+    r"ier|y)?|"
     r"lame(?:r)?|sore|setback|set back|marks? (?:on|that|appeared)|swollen|stiff(?:er)?)\b"
 )
 MISSED = re.compile(
     r"\b(?:skipped|missed|miss(?:ing)? (?:a|one|two)|(?:days?|week|weekend|time) off|without it|"
-    r"out of it|a (?:week|day|weekend|break) (?:off|without)|day off|had a break|start(?:ing)? again|"
-    r"restart|resume|pick(?:ing)? (?:it )?up (?:again|where)|forgot (?:it|to put)|after (?:a|our|the) (?:break|"
+    r"out of it|a (?:week|day|weekend|break) (?:off|without)|day off|had a break|"
+    r"start(?:ing)? again|"
+    r"restart|resume|pick(?:ing)? (?:it )?up (?:again|where)|forgot (?:it|to put)|after (?:a|"
+    r"our|the) (?:break|"
     r"holiday|gap)|didn'?t (?:wear|put))\b"
 )
 
 WEARISH = re.compile(
     r"\b(?:wear|wears|wearing|worn|brace|device|orthosis|orthotic|splint|boot|contraption|"
-    r"keep (?:it|that|this|her|him) (?:on|in)|(?:leave|have|put|stay|stays|keep|be|on) (?:it )?(?:on|in)\b|"
+    r"keep (?:it|that|this|her|him) (?:on|in)|(?:leave|have|put|stay|stays|keep|be|"
+    r"on) (?:it )?(?:on|in)\b|"
     r"in it|have it on|it on|it stay|hours (?:of|today|tomorrow)|leg thing|knee thing|"
     r"(?:support|contraption|gadget) on)\b"
 )
@@ -168,7 +184,8 @@ NOT_WEAR = re.compile(
 )
 _TODAY = (
     r"(?:today|tomorrow|tonight|a day|per day|each day|every day|at a time|in one go|in total|"
-    r"the first|first (?:day|time|go|session)|day one|now|to start|to begin|at first|total|before bed\w*|"
+    r"the first|first (?:day|time|go|session)|day one|now|to start|to begin|at first|total|"
+    r"before bed\w*|"
     r"this morning|straight|at once|for today|daily)"
 )
 _PUT = r"(?:wear|have|keep|leave|put|stay|be|spend|go|use|do)(?:s|ing)?"
@@ -176,15 +193,18 @@ HOW_MUCH_WEAR = re.compile(
     rf"\bhow (?:long|many (?:hours?|hrs?|minutes?|mins?)|much (?:time|wear|more|longer)?)\b"
     rf"[^.?!]*\b(?:wear\w*|worn|on\b|in it|brace|device|orthosis|splint|boot|{_TODAY})"
     rf"|\bhow many (?:hours?|hrs?)\b(?! (?:does|will|until|before|after|ago))"
-    rf"|\b(?:limit|max(?:imum)?|most|cap|allowance|quota|total)\b[^.?!]{{0,30}}\b(?:{_TODAY}|hours?|wear\w*|brace|"
+    rf"|\b(?:limit|max(?:imum)?|most|cap|allowance|quota|total)\b[^.?!]{{0,30}}\b(?:{_TODAY}|"
+    rf"hours?|wear\w*|brace|"
     rf"minutes|session|day)\b"
-    rf"|\b(?:hours?|time|minutes)\b[^.?!]{{0,16}}\b(?:limit|max(?:imum)?|allowed|allowance|for today|today\?)"
+    rf"|\b(?:hours?|time|minutes)\b[^.?!]{{0,16}}\b(?:limit|max(?:imum)?|allowed|allowance|"
+    rf"for today|today\?)"
     rf"|\bhow long (?:can|may|should|do|does|is|shall|must|could) {_WHO} (?:\w+ )?{_PUT}\b"
     rf"|\b(?:today's|tomorrow's|daily) (?:hours|limit|max\w*|wear|time|total|quota)\b"
     rf"|\bhow long (?:for )?(?:{_TODAY})"
 )
 HOW_LONG_BARE = re.compile(
-    r"\b(?:how (?:long|many|much)|limit|max(?:imum)?|hours\??|what(?:'s| is) (?:allowed|the (?:number|"
+    r"\b(?:how (?:long|many|much)|limit|max(?:imum)?|hours\??|what(?:'s| is) (?:allowed|"
+    r"the (?:number|"
     r"figure|amount)))\b"
 )
 HOW_MUCH_WALK = re.compile(
@@ -196,3 +216,6 @@ TOO_MUCH = re.compile(
 KEEP_ON = re.compile(
     r"\b(?:keep|leave|stay|wear|have|has|put)\b[^.?!]*\b(?:on|till|until|longer|today|it|in)\b"
 )
+
+ASKS_AMOUNT = re.compile(r"\b(?:how|what(?:'s)?|which|limit|max(?:imum)?)\b")
+PLAN_WORDS = re.compile(r"\b(?:steps?|double (?:it|the)|ramp|schedule|plan|hours?)\b")

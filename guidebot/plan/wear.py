@@ -185,7 +185,7 @@ def _days(protocol: Protocol, case: Case, fitted: date, until: date) -> Iterator
         worn = None if entry.worn_hours is None else hours(entry.worn_hours, "the hours worn")
         if flag in (Held.REDNESS, Held.LIMPING):
             # A setback ends the day's wear: what was worn by then is all there is.
-            allowed = allowed if worn is None else min(allowed, worn)
+            allowed = min(allowed, worn) if worn else allowed
             reasons = (*reasons, Reason(flag, on))
         yield WearDay(
             on=on,

@@ -120,7 +120,7 @@ def _finish(
     return When(day, fitted, (start, end), text[start:end], found.slack, found.from_fitting)
 
 
-def _elapsed(match: re.Match[str], on: date | None) -> _Found | None:
+def _elapsed(match: re.Match[str], _: date | None) -> _Found | None:
     """`nineteen days in`, `after five and a half weeks`, `nearly half a year`."""
     amount = read_number(match["n"])
     unit = match["unit"]
@@ -152,7 +152,7 @@ def _elapsed(match: re.Match[str], on: date | None) -> _Found | None:
     return _Found(months=whole, days=max(int(days), 0), slack=slack)
 
 
-def _day_n(match: re.Match[str], on: date | None) -> _Found | None:
+def _day_n(match: re.Match[str], _: date | None) -> _Found | None:
     """`day 6`, `the 4th day`, `week two`, `first week`, `month four`, `the third month`."""
     groups = match.groupdict()
     raw = groups.get("n") or ""
@@ -171,11 +171,11 @@ def _day_n(match: re.Match[str], on: date | None) -> _Found | None:
     return _Found(months=number - 1, days=0, slack=31)
 
 
-def _day_one(match: re.Match[str], on: date | None) -> _Found:
+def _day_one(_match: re.Match[str], _on: date | None) -> _Found:
     return _Found(day=1)
 
 
-def _yesterday(match: re.Match[str], on: date | None) -> _Found:
+def _yesterday(_match: re.Match[str], _on: date | None) -> _Found:
     return _Found(days=1)
 
 
@@ -216,6 +216,7 @@ def _calendar(match: re.Match[str], on: date | None) -> _Found | None:
     if on is None:
         return None
     groups = match.groupdict()
+    then: date | None
     if groups.get("iso"):
         try:
             then = date.fromisoformat(groups["iso"])
@@ -238,7 +239,7 @@ def _latest(month: int, number: int, on: date) -> date | None:
     for year in (on.year, on.year - 1):
         try:
             then = date(year, month, number)
-        except ValueError:
+        except ValueError:  # 29 February in another year
             continue
         if then <= on:
             return then
@@ -269,7 +270,8 @@ _DATE = (
     rf"(?P<m2>{_NAMES})\b(?: (?:the )?(?P<d2>\d{{1,2}})(?:st|nd|rd|th)?\b)?)"
 )
 _SINCE_FIT = (
-    r"(?:post|after|since|from|past|following)[ -]?(?:(?:the|his|her|its|our|being|getting|starting|"
+    r"(?:post|after|since|from|past|following)[ -]?(?:(?:the|his|her|its|our|being|getting|"
+    r"starting|"
     r"(?:he|she|we|they|i|it) (?:was|got|were|started|had|put)) )*"
     r"(?:new )?(?:fitting|fitted|fit|brace|device|orthosis|orthotic|dispense|delivery|day one|it)\b"
 )
@@ -299,6 +301,11 @@ _AGO_NOT = (
 )
 
 _SPECS = (
+    (
+        r"\byesterday was (?:(?:the|his|her|our) )?(?:very )?(?:first day|day one|day 1|"
+        r"fitting day)\b",
+        _yesterday,
+    ),
     # three months post fitting; two weeks since we got the brace
     (rf"\b(?:(?:{_IT_IS}|at|after|been) )*{_ROUGH}{_N}[ -]?{_UNIT}\.?[ -]{_SINCE_FIT}", _elapsed),
     # it's day 6; we're in week three; month four
@@ -353,11 +360,6 @@ _SPECS = (
     ),
     # got it yesterday; picked it up at noon; our first day
     (rf"\b{_GOT_IT}[^.?!,]{{0,30}}?\byesterday\b", _yesterday),
-    (
-        r"\byesterday was (?:(?:the|his|her|our) )?(?:very )?(?:first day|day one|day 1|"
-        r"fitting day)\b",
-        _yesterday,
-    ),
     (rf"\b(?:just |only |literally )*{_GOT_IT}[^.?!,]{{0,30}}?\b{_TODAY}", _day_one),
     (
         rf"\b(?:only |literally )*just (?:now )?(?:got|picked|collected|received|been fitted|"
@@ -365,7 +367,8 @@ _SPECS = (
         _day_one,
     ),
     (
-        r"\b(?:today is |it's |this is |being )?(?:(?:the|his|her|our|a) )?(?:very )?(?:first (?:ever )?day|opening day|"
+        r"\b(?:today is |it's |this is |being )?(?:(?:the|his|her|our|"
+        r"a) )?(?:very )?(?:first (?:ever )?day|opening day|"
         r"(?:very )?first go|fitting day|day of (?:the )?(?:fitting|dispense))\b|"
         r"\b(?:fitted|brand new|new) today\b",
         _day_one,
@@ -382,7 +385,8 @@ _SPECS = (
         _weekday,
     ),
     (
-        rf"\b(?:{_GOT_IT}|in {_OBJECT}|fitting)(?: \w+){{0,3}}? (?:since|on|from|in|was|of) {_DATE}",
+        rf"\b(?:{_GOT_IT}|in {_OBJECT}|fitting)(?: \w+){{0,3}}? (?:since|on|from|in|was|"
+        rf"of) {_DATE}",
         _calendar,
     ),
 )
@@ -392,16 +396,19 @@ _READERS = tuple((re.compile(pattern), reader) for pattern, reader in _SPECS)
 _AFTER_NOT = re.compile(
     r"^[ -]*(?:old\b|of age|(?:after|post|following|from)[ -]?(?:the |his |her |an? )?(?:surgery|"
     r"op\b|operation|injury|tear|x-?ray|accident|tplo|tta|spay|vaccin|litter|birth)|post[ -]?op|"
-    r"since (?!sun|mon|tue|wed|thu|fri|sat)|of (?:limping|rain|snow)|limping|rain|snow|without|off\b|"
+    r"since (?!sun|mon|tue|wed|thu|fri|sat)|of (?:limping|rain|snow)|limping|rain|snow|"
+    r"without|off\b|"
     r"on holiday|away\b|sick|(?:with|a|the)* ?(?:cough|cold|flu|limp)\b)"
 )
 _BEFORE_NOT = re.compile(
     r"(?:\b(?:in|within|every|every other|next|another|once|twice|each|until|till|from|to|off for|"
     r"for the (?:next|last)|without it for|missed|skip(?:ped)?|limp(?:ed|ing)?|"
-    r"compared (?:it )?with[^.?!]{0,30}|compare[^.?!]{0,30}|past|happens (?:on|in)|in his|in her)) ?$"
+    r"compared (?:it )?with[^.?!]{0,30}|compare[^.?!]{0,30}|past|(?:what )?happens(?: on|"
+    r" in)?|in his|in her)) ?$"
 )
 _TROUBLE = re.compile(
-    r"\b(?:limp(?:ed|ing|s)?|sick|ill|vomit(?:ed|ing)?|pregnant|lame|sore|coughing|itch(?:ed|ing|y)?|"
+    r"\b(?:limp(?:ed|ing|s)?|sick|ill|vomit(?:ed|ing)?|pregnant|lame|sore|coughing|itch(?:ed|"
+    r"ing|y)?|"
     r"licking|chewing|raining|snowing|pouring|away|off|out of it|without(?: it)?|not|didn't|"
     r"didnt|nobody|nothing|never|don't|hasn't|haven't|red|dead|dry|hot|cold|holiday|the strap was)"
     r"\b[^.?!,;]{0,30}$"

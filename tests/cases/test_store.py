@@ -213,7 +213,7 @@ def test_a_truncated_store_is_not_taken_for_a_new_one(path: Path, keep: int) -> 
             store.add(Case("", f"Dog {number}"))
     whole = path.read_bytes()
     path.write_bytes(whole[:keep])
-    with pytest.raises(StoreError, match="damaged|cut off"), open_store(path) as store:
+    with pytest.raises(StoreError, match=r"damaged|cut off"), open_store(path) as store:
         store.cases()
     assert path.read_bytes() == whole[:keep]
 
@@ -250,13 +250,17 @@ def test_a_full_disk_loses_nothing(path: Path, monkeypatch: pytest.MonkeyPatch) 
     with monkeypatch.context() as patched:
         patched.setattr(sqlite3.dbapi2, "connect", cramped)
         with open_store(path) as store, pytest.raises(StoreError, match="disk is full"):
-            for number in range(400):
-                store.restrict("rex", Restriction("bath", FITTED, note="x" * 900 + str(number)))
+            _fill(store)
     with open_store(path) as store:
         assert store.case("rex").dog == "Rex"
     with sqlite3.connect(path) as raw:
         assert raw.execute("PRAGMA integrity_check").fetchone() == ("ok",)
     raw.close()
+
+
+def _fill(store: Store) -> None:
+    for number in range(400):
+        store.restrict("rex", Restriction("bath", FITTED, note="x" * 900 + str(number)))
 
 
 def test_a_folder_that_cannot_be_made(tmp_path: Path) -> None:
