@@ -25,7 +25,7 @@ NOT_FORMS = frozenset(
     "hadnt aint never refuses refused refusing unable stopped".split()
 )
 FILLERS = frozenset(
-    "the his her a an my its so really just very all completely still even right totally quite at "
+    "the his her a an my its so really just very all completely still even right totally quite "
     "to able be been being want wants any some of is are was were has have and kind sort like "
     "him seem seems properly literally own proper did do does getting got keeps that this".split()
 )

@@ -1,14 +1,64 @@
-"""The wide net's weights."""
+"""The wide net's weights: the fitted ones that are shipped, or a new fit when they are stale."""
 
 from __future__ import annotations
 
+import hashlib
 from collections.abc import Callable, Mapping
+from functools import lru_cache
+from importlib.resources import files
 
-from guidebot.linear.fit import FitSettings, fit, tokenise
 from guidebot.linear.weights import Weights
+from guidebot.safety import compiled, wide
+
+NOT_HARMLESS = frozenset(
+    "skin.sores parts.broken-shell skin.redness tension.too-tight fit.slips-down parts.chewed "
+    "adapt.knuckling skin.hair-loss skin.licking why.other-leg help.medicine".split()
+)
+"""Needs whose wordings are reports themselves; they teach the net nothing harmless."""
 
 
-def fit_net(wordings: Mapping[str, tuple[str, ...]], say: Callable[[str], None]) -> Weights:
-    """Placeholder until the reports are in place: everything is harmless."""
-    lines = [line for name in sorted(wordings) for line in wordings[name][:1]]
-    return fit([tokenise(x) for x in lines], ["none"] * len(lines), FitSettings(), say=say)
+@lru_cache(maxsize=1)
+def print_of_inputs() -> str:
+    """SHA-256 over the rules and the reports and look-alikes: what shipped weights hang on."""
+    digest = hashlib.sha256(compiled.stamp().hash.encode())
+    for name in ("reports.tsv", "lookalikes.tsv", "common.txt"):
+        digest.update((files("guidebot.safety") / "data" / name).read_bytes())
+    return digest.hexdigest()
+
+
+def fit_net(
+    wordings: Mapping[str, tuple[str, ...]], say: Callable[[str], None] = lambda _: None
+) -> Weights:
+    """The wide net for a guide.
+
+    Args:
+        wordings: lines by need; those of `NOT_HARMLESS` are left out.
+        say: told what is being done.
+
+    Returns:
+        The shipped weights if they were fitted on these rules and reports, else a new fit, which
+        takes about a minute.
+    """
+    shipped = _shipped()
+    return shipped if shipped is not None else refit(wordings, say)
+
+
+def refit(
+    wordings: Mapping[str, tuple[str, ...]], say: Callable[[str], None] = lambda _: None
+) -> Weights:
+    """Fit anew, whatever is shipped."""
+    harmless = [
+        line for need in sorted(wordings) if need not in NOT_HARMLESS for line in wordings[need]
+    ]
+    return wide.fit(harmless, say=say)
+
+
+def _shipped() -> Weights | None:
+    folder = files("guidebot.safety") / "data"
+    try:
+        lock = (folder / "wide.lock").read_text(encoding="utf-8").strip()
+        if lock != print_of_inputs():
+            return None
+        return Weights.load((folder / "wide.bin").read_bytes())
+    except (OSError, ValueError):
+        return None

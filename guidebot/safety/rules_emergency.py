@@ -73,12 +73,12 @@ wobble & nowstart @6 !device
 legsgone & legsfail & nowstart @8
 
 limb-broken:
-leg|ankle|foot|knee & wrongangle @4 !device
-leg|foot & dangles @4 !device
+leg|ankle|foot|knee|legmove & wrongangle @5
+leg|foot & dangles @4 !strapword
 bone & seebone @5
 leg|foot|ankle & broken @4 !device
 leg & cantmove @4
-legmove & legwrong & suddenday @8 !device !easyday
+legmove & legwrong & suddenday @8 !easyday !strapword
 
 severe-pain:
 scream & nonstop @6
@@ -99,7 +99,7 @@ vomit|runs & many @6
 vomit & runs @12
 vomit|runs & weak|drool|noeat @8
 emesis & emmany & emmany @8
-tummyout & emesis|emmany @6
+tummyout & emesis @6
 
 not-drinking:
 nodrink & longday @10
