@@ -16,7 +16,7 @@ _ELSEWHERE = Meant.SUPPOSED | Meant.PAST | Meant.OTHERS
 
 
 def features(
-    found: Found, meant: Sequence[Meant], hits: Sequence[Hit]
+    found: Found, meant: Sequence[int], hits: Sequence[Hit]
 ) -> tuple[list[str], list[str]]:
     """Words and stems for `linear`, the stems followed by marks for what the rules see.
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from guidebot.safety.lexicon import CONTEXT
 from guidebot.safety.scope import Meant
@@ -39,6 +39,12 @@ class Rule:
     groups: tuple[tuple[str, ...], ...]
     window: int
     unless: tuple[str, ...] = ()
+    choices: tuple[frozenset[str], ...] = field(init=False, repr=False)
+
+    def __post_init__(self) -> None:
+        # The group of fewest concepts first: it is the quickest to be missing.
+        sets = sorted((frozenset(group) for group in self.groups), key=len)
+        object.__setattr__(self, "choices", tuple(sets))
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,21 +58,20 @@ class Hit:
 
 
 def live(
-    found: Found, meant: Sequence[Meant], allow: Meant = Meant.FACT
+    found: Found, meant: Sequence[int], allow: int = Meant.FACT
 ) -> dict[str, list[Span]]:
     """The spans that count: meant as facts, or in a way that `allow` names."""
     out: dict[str, list[Span]] = {}
-    forbid = ~allow
+    if not any(meant):
+        return found.spans
+    all_but_denied = Meant.SUPPOSED | Meant.PAST | Meant.OTHERS
     for name, spans in found.spans.items():
-        against = forbid & (
-            Meant.SUPPOSED | Meant.PAST | Meant.OTHERS
-            if name in CONTEXT
-            else Meant.DENIED | Meant.SUPPOSED | Meant.PAST | Meant.OTHERS
-        )
+        against = all_but_denied if name in CONTEXT else all_but_denied | Meant.DENIED
         if name in GIVING:
             against &= ~Meant.OTHERS
         if name in ASKING:
             against &= ~(Meant.SUPPOSED | Meant.DENIED)
+        against &= ~allow
         kept = [span for span in spans if not any(meant[at] & against for at in range(*span))]
         if kept:
             out[name] = kept
@@ -77,8 +82,11 @@ def run(
     rules: Sequence[Rule], found: Found, spans: Mapping[str, list[Span]]
 ) -> list[Hit]:
     """Every rule that fires, with the first place where it does."""
+    present = spans.keys()
     hits: list[Hit] = []
     for rule in rules:
+        if any(group.isdisjoint(present) for group in rule.choices):
+            continue
         hit = _try(rule, found, spans)
         if hit is not None:
             hits.append(hit)
@@ -147,7 +155,15 @@ def _silenced(rule: Rule, found: Found, first: int, stop: int) -> bool:
     steps = found.words.steps
     low, high = steps[first] - rule.window, steps[stop - 1] + rule.window
     for name in rule.unless:
-        for begin, end in found.spans.get(name, ()):
-            if steps[begin] <= high and steps[end - 1] >= low:
+        spans = found.spans.get(name, ())
+        # Steps never fall, so a span this far before cannot reach into the window.
+        here = bisect_left(spans, (first - rule.window - LONGEST, 0))
+        while here < len(spans) and steps[spans[here][0]] <= high:
+            if steps[spans[here][1] - 1] >= low:
                 return True
+            here += 1
     return False
+
+
+LONGEST = 40
+"""Words the longest span may have."""

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from enum import IntFlag
 
 from guidebot.safety.spans import Found
 
 
-class Meant(IntFlag):
-    """Why a word is not a report; 0 means it is one."""
+class Meant:
+    """Why a word is not a report, one bit a reason; 0 means it is one. Plain numbers are quick."""
 
     FACT = 0
     DENIED = 1
@@ -24,7 +23,7 @@ OTHER_REACH = 8
 """Words another subject reaches forward at most."""
 
 
-def scopes(found: Found) -> list[Meant]:
+def scopes(found: Found) -> list[int]:
     """One value a word.
 
     Each scope ends with its sentence at the latest; a denial also at `but`, at a comma that
@@ -47,12 +46,12 @@ def _starts(found: Found, name: str) -> set[int]:
     return {first for first, _ in found.spans.get(name, ())}
 
 
-def _mark(meant: list[Meant], places: Iterator[int] | range, why: Meant) -> None:
+def _mark(meant: list[int], places: Iterator[int] | range, why: int) -> None:
     for at in places:
         meant[at] |= why
 
 
-def _deny(found: Found, meant: list[Meant]) -> None:
+def _deny(found: Found, meant: list[int]) -> None:
     words = found.words
     fake = {at for first, stop in found.spans.get("negfake", ()) for at in range(first, stop)}
     but = _starts(found, "butword")
@@ -84,7 +83,7 @@ def _deny(found: Found, meant: list[Meant]) -> None:
 _LISTING = frozenset(("no", "not", "never", "none", "without", "zero", "neither", "nor", "nothing"))
 
 
-def _deny_back(found: Found, meant: list[Meant]) -> None:
+def _deny_back(found: Found, meant: list[int]) -> None:
     """`Limping? None.`: a short denial right after a question or a colon denies what is before."""
     words = found.words
     deny = _starts(found, "denyword")
@@ -120,7 +119,7 @@ def _deny_back(found: Found, meant: list[Meant]) -> None:
                 _mark(meant, range(begin, at), Meant.DENIED)
 
 
-def _deny_after(found: Found, meant: list[Meant], first_of: dict[int, int]) -> None:
+def _deny_after(found: Found, meant: list[int], first_of: dict[int, int]) -> None:
     """`Was there any swelling? There isn't.`: a bare short denial of the sentence before."""
     words = found.words
     for sentence, begin in first_of.items():
@@ -141,7 +140,7 @@ _DENIES = frozenset(
 )
 
 
-def _suppose(found: Found, meant: list[Meant]) -> None:
+def _suppose(found: Found, meant: list[int]) -> None:
     words = found.words
     but = _starts(found, "butword")
     now = _starts(found, "nowword")
@@ -157,7 +156,7 @@ def _suppose(found: Found, meant: list[Meant]) -> None:
             meant[at] |= Meant.SUPPOSED
 
 
-def _past(found: Found, meant: list[Meant]) -> None:
+def _past(found: Found, meant: list[int]) -> None:
     words = found.words
     places = list(found.spans.get("pastword", ()))
     places += [(at, at + 1) for at, form in enumerate(words.forms) if _is_year(form)]
@@ -174,7 +173,7 @@ def _is_year(form: str) -> bool:
     return len(form) == 4 and form.isdigit() and form[:2] in ("19", "20")
 
 
-def _others(found: Found, meant: list[Meant]) -> None:
+def _others(found: Found, meant: list[int]) -> None:
     words = found.words
     dog = _starts(found, "dogword") | _names(found)
     for first, stop in found.spans.get("othersubj", ()):

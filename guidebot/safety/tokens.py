@@ -14,7 +14,7 @@ _ALPHABET = "abcdefghijklmnopqrstuvwxyz"
 
 SENTENCE_GAP = 3
 """Steps a sentence end adds between two words; a comma adds one."""
-MOST_REPAIRS = 2_500
+MOST_REPAIRS = 1_500
 """Unknown words that are repaired in one message; a message of more is no message."""
 
 
@@ -146,8 +146,9 @@ def repair(
     if size == 4:  # only a swap: one letter of four is too much of a word
         near = {word[:i] + word[i + 1] + word[i] + word[i + 2 :] for i in range(3)} & known.keys()
     else:
-        near = {c for c in _edits(word) & known.keys() if len(c) > 3 and c[0] == word[0]} or {
-            c for c in _edits(word) & known.keys() if len(c) > 4
+        edits = _edits(word) & known.keys()
+        near = {c for c in edits if len(c) > 3 and c[0] == word[0]} or {
+            c for c in edits if len(c) > 4
         }
     if not near and size >= 8:
         near = {c for c in skeletons.get(skeleton(word), ()) if distance_at_most_two(word, c)}

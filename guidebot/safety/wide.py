@@ -17,7 +17,7 @@ from guidebot.linear.weights import Weights
 from guidebot.safety import compiled
 from guidebot.safety.features import features
 from guidebot.safety.match import Hit, live, run
-from guidebot.safety.scope import Meant, scopes
+from guidebot.safety.scope import scopes
 from guidebot.safety.signs import BY_KEY
 from guidebot.safety.spans import Found, find
 from guidebot.safety.tokens import split
@@ -96,7 +96,7 @@ def fit(
 def findings(
     text: str,
     found: Found,
-    meant: Sequence[Meant],
+    meant: Sequence[int],
     weights: Weights,
     hits: Sequence[Hit],
 ) -> list[Finding]:
