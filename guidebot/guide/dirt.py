@@ -34,7 +34,7 @@ def dirt(text: str) -> Dirt | None:
 
 
 def _vanishes(char: str) -> bool:
-    return char not in "\n\t" and clean(f"a{char}b").text not in {f"a{char}b", "a b"}
+    return clean(f"a{char}b").text not in {f"a{char}b", "a b"}
 
 
 def _name(char: str) -> str:

@@ -62,6 +62,8 @@ ALWAYS, MESH, PADDED, WINTER = (
         ([Applies(days=(1, 60)), Applies(stages=("easy",))], False),
         ([Applies(days=(1, 62)), Applies(stages=("easy",))], True),
         ([Applies(days=(1, None))], True),
+        ([Applies(stages=("settling", "guarded")), Applies(days=(57, None))], True),
+        ([Applies(stages=("settling", "guarded")), Applies(days=(58, None))], False),
         ([Applies(days=(2, None))], False),
         ([MESH, PADDED, Applies(sleeve="winter", stages=("settling", "guarded"))], False),
         # A need that is only about an optional part; a part beside passages for everybody.
@@ -91,6 +93,8 @@ def test_the_second_guide_passes(guide: Guide) -> None:
     assert (report.wordings_min, report.wordings_median) == (12, 12)
     assert report.faults == ()
     assert report.copies == ()
+    assert {w.what for w in report.warnings} == {"has 12 wordings, fewer than 80"}
+    assert len(report.warnings) == 8
 
 
 def test_hard_words_are_faults(guide: Guide) -> None:
@@ -158,6 +162,13 @@ def test_copies_across_needs_name_both(guide: Guide) -> None:
 
 
 def test_wordings_from_one_mould_are_seen(guide: Guide) -> None:
-    mould = [f"how do i best clean the cuff when it is {x} please" for x in "abcdefghijkl"]
+    mould = [f"how do i best clean the cuff when it is {x} please" for x in "abcdefghjklm"]
     assert [a.need for a in all_alike({"m": mould, "few": mould[:9]})] == ["m"]
+    [alike] = all_alike({"m": mould})
+    # two of them share 11 of 13 different words
+    assert (alike.openings, round(alike.overlap, 3)) == (1, round(11 / 13, 3))
+    shuffled = [" ".join([f"z{i}", *line.split()]) for i, line in enumerate(mould)]
+    assert all_alike({"m": shuffled}) != []  # many openings, one mould
+    same_start = [f"how a{i} b{i} c{i} d{i} e{i} f{i}" for i in range(12)]
+    assert all_alike({"m": same_start}) != []  # different words, one opening
     assert all_alike(guide.wordings) == []

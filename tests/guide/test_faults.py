@@ -10,7 +10,8 @@ from typing import NamedTuple
 
 import pytest
 
-from guidebot.errors import ContentError
+from guidebot.errors import ContentError, Fault, Where
+from guidebot.guide.faults import in_order, nearest
 from guidebot.guide.read import read_guide, survey
 
 SECOND = Path(__file__).parent.parent / "fixtures" / "second_guide"
@@ -38,6 +39,11 @@ CASES = [
     Case("clinic.yaml", "hours:", "§huors: x\nhours:", "Did you mean `hours`?"),
     Case("clinic.yaml", "[The workshop", "[§[The workshop]", "a list, but has to be text"),
     Case("clinic.yaml", "This is", '§"\\e[31mx"\nx: This is', "U+001B"),
+    Case("vocabulary.yaml", "joint]", "joint, §carpus]", "twice"),
+    Case("vocabulary.yaml", "cuff: [", "§cuff: [wrist, ", "a guide word elsewhere"),
+    Case("vocabulary.yaml", "cuff: [", "§cuff: [pastern joint, ", "for `wrist` already"),
+    Case("vocabulary.yaml", "cuff: [", "§cuff: [Cuff, ", "stands for itself"),
+    Case("needs.yaml", "moving.digging:", "§hours.digging:", "is not written `moving.some-name`"),
     # protocol
     Case(PROTOCOL, "value: 45, ", "value: §no, ", "without quotes is read as false"),
     Case(PROTOCOL, "value: 8,     unit: min", "value: §much, unit: min", "has to be a number"),
@@ -250,6 +256,155 @@ def test_a_course_that_cannot_be(tmp_path: Path, old: str, new: str, what: str) 
     assert old in text
     path.write_text(text.replace(old, new, 1), "utf-8")
     assert any(what in line for line in said(folder))
+
+
+@pytest.mark.parametrize(
+    ("name", "old", "new", "line"),
+    [
+        ("device.yaml", ", usual: true", "", "device.yaml:8:1: 0 sleeves are marked `usual`"),
+        ("activities.yaml", "  always:", "  stages: {}\n  always:", "activities.yaml:2:3: the act"),
+        (
+            "activities.yaml",
+            "    settling: {",
+            "    guarded: {",
+            "activities.yaml:13:3: the rule for",
+        ),
+        ("handson.yaml", "sleeve: winter", "sleeve: mesh", ""),
+        (
+            "fitcheck.yaml",
+            '    - {label: "No", goes: "alert:foot-swollen"}\n',
+            "",
+            "fitcheck.yaml:3:3",
+        ),
+        (
+            "clinic.yaml",
+            "hours: Tuesday to Saturday, 9 to 16\n",
+            "",
+            "clinic.yaml:1:1: the key `hours`",
+        ),
+    ],
+)
+def test_what_is_missing(tmp_path: Path, name: str, old: str, new: str, line: str) -> None:
+    folder, _ = write(tmp_path, [])
+    path = folder / name
+    text = path.read_text("utf-8")
+    assert old in text
+    path.write_text(text.replace(old, new, 1), "utf-8")
+    if line:
+        assert any(each.startswith(line) for each in said(folder)), said(folder)
+    else:  # other steps hold for every sleeve
+        assert survey(folder).faults == ()
+
+
+def test_a_sleeve_without_any_step(tmp_path: Path) -> None:
+    folder, _ = write(tmp_path, [])
+    path = folder / "handson.yaml"
+    text = path.read_text("utf-8")
+    only = text.replace('reach over the edge."}', 'x", sleeve: mesh}').replace(
+        'check: "The toes x', 'check: "x'
+    )
+    only = only.replace("part: dewclaw-guard", "sleeve: mesh").replace(
+        "sleeve: winter", "sleeve: mesh"
+    )
+    path.write_text(only, "utf-8")
+    assert [line for line in said(folder) if "no step for the sleeve" in line] == [
+        "handson.yaml:1:1: `putting_on` has no step for the sleeve `winter`"
+    ]
+
+
+def test_two_passages_of_one_name_and_none(tmp_path: Path) -> None:
+    folder, _ = write(tmp_path, [])
+    shutil.copy(folder / "passages/hours/nights.md", folder / "passages/moving/nights.md")
+    assert any("the id `nights` is taken by passages/hours/nights.md" in s for s in said(folder))
+    shutil.rmtree(folder / "passages")
+    assert any(line.startswith("passages: there is no passage") for line in said(folder))
+
+
+def test_half_an_hour_is_a_number_of_the_protocol_that_has_it(tmp_path: Path) -> None:
+    text = "Wait half an hour. Turn back"
+    folder, _ = write(tmp_path, [])
+    path = folder / STAGES
+    path.write_text(path.read_text("utf-8").replace("Turn back", text), "utf-8")
+    assert survey(folder).faults == ()
+    protocol = folder / PROTOCOL
+    protocol.write_text(protocol.read_text("utf-8").replace("value: 45,", "value: 30,"), "utf-8")
+    assert any("`half an hour` is a number of the protocol" in line for line in said(folder))
+
+
+def test_day_1_is_a_name_and_no_number(tmp_path: Path) -> None:
+    folder, _ = write(tmp_path, [])
+    path = folder / STAGES
+    path.write_text(path.read_text("utf-8").replace("Turn back", "From day 1 turn back"), "utf-8")
+    assert survey(folder).faults == ()
+
+
+@pytest.mark.parametrize(
+    ("name", "old", "new", "warning"),
+    [
+        (STAGES, "Turn back when", "Back", ""),
+        (STAGES, "Turn back", "Turn back " * 60 + "turn", STAGES + ":10:1: the text has"),
+        (
+            STAGES,
+            "slowly and on a leash.",
+            "slowly. On a leash. Always.",
+            STAGES + ":4:1: `short` has 3",
+        ),
+        (STAGES, "slowly and on a leash.", "slowly", STAGES + ":4:1: `short` is not a full"),
+        (STAGES, "[moving.outings]", "[hours.more]", STAGES + ":3:10: no need it answers belongs"),
+        (
+            "fitcheck.yaml",
+            "goes: next}\n- key: cuff",
+            'goes: "step:last"}\n- key: cuff',
+            "fitcheck.yaml:1:1",
+        ),
+        (
+            "wordings/hours.night.txt",
+            "nights off?",
+            "nights " * 80,
+            "wordings/hours.night.txt:9:1",
+        ),
+        (
+            "wordings/hours.night.txt",
+            "nights off?",
+            "bedtime and the support",
+            "wordings/hours.night.txt:9:1: the line is here twice, first in line 8",
+        ),
+    ],
+)
+def test_warnings(tmp_path: Path, name: str, old: str, new: str, warning: str) -> None:
+    folder, _ = write(tmp_path, [])
+    path = folder / name
+    text = path.read_text("utf-8")
+    assert old in text
+    path.write_text(text.replace(old, new, 1), "utf-8")
+    result = survey(folder)
+    assert result.faults == ()
+    lines = [str(each) for each in result.warnings]
+    assert any(line.startswith(warning) for line in lines) if warning else not lines, lines
+
+
+def test_a_need_without_wordings_is_a_warning(tmp_path: Path) -> None:
+    folder, _ = write(tmp_path, [])
+    (folder / "wordings/hours.night.txt").unlink()
+    (folder / "wordings/hours.more.txt").write_text("# nothing yet\n", "utf-8")
+    result = survey(folder)
+    assert result.guide is not None
+    assert result.guide.wordings["hours.night"] == ()
+    assert [str(w) for w in result.warnings] == [
+        "wordings/hours.more.txt:1:1: the file holds no wording",
+        "wordings/hours.night.txt: there are no wordings for `hours.night`",
+    ]
+
+
+def test_each_fault_is_said_once_in_order() -> None:
+    late, early = (Fault(Where("a", line, 1), "x") for line in (10, 9))
+    assert in_order([late, early, late]) == (early, late)
+
+
+def test_a_remedy_names_what_is_near_or_the_whole_of_a_short_list() -> None:
+    assert nearest("standart", ["standard", "extended"]) == "Did you mean `standard`?"
+    assert nearest("zzz", ["b", "a"]) == "Known: a, b"
+    assert nearest("zzz", [f"name-{n}" for n in range(13)]) == ""
 
 
 def test_alert_targets_are_checked_when_the_signs_are_known() -> None:
