@@ -78,6 +78,18 @@ class Weights:
         self._add_block(char_counts, math.sqrt(1.0 - self.stem_share), totals)
         return totals
 
+    def first_score(self, tokens: Sequence[str], stems: Sequence[str]) -> float:
+        """The score for the first class alone: quick, to decide whether the rest is needed."""
+        total = self._bias[0]
+        stem_counts, char_counts = counts(tokens, stems)
+        for block, share in ((stem_counts, self.stem_share), (char_counts, 1 - self.stem_share)):
+            rows, norm = self._lookup(block)
+            if norm:
+                # Class numbers of a row are in rising order.
+                part = sum(row[2][0] * value for _, row, value in rows if row[1] and not row[1][0])
+                total += part * math.sqrt(share) / norm
+        return total
+
     def contributions(
         self, tokens: Sequence[str], stems: Sequence[str], label: str, most: int = 8
     ) -> list[tuple[str, float]]:

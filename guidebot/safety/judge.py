@@ -65,14 +65,14 @@ def judge(
     """
     try:
         return _judge(text, weights, remembered, added or Added())
-    except Exception as error:  # noqa: BLE001 - a fault here must end in a call, not in silence
+    except Exception as error:
         return _stopped(f"{type(error).__name__}: {error}")
 
 
 def _stopped(fault: str) -> Judgement:
     try:
         stamp = compiled.stamp()
-    except Exception:  # noqa: BLE001 - the stamp is decoration, the alert is not
+    except Exception:
         stamp = Stamp("unknown", "unknown")
     return Judgement(STOP_AND_CALL, (), stamp, fault=fault)
 
@@ -110,8 +110,7 @@ def _judge(
 def _finding(hit: Hit, found: Found, text: str) -> Finding:
     start, end = found.words.starts[hit.first], found.words.ends[hit.stop - 1]
     cues = ", ".join(
-        f"{name}={' '.join(found.words.forms[first:stop])!r}"
-        for name, (first, stop) in hit.parts
+        f"{name}={' '.join(found.words.forms[first:stop])!r}" for name, (first, stop) in hit.parts
     )
     return Finding(
         BY_KEY[hit.rule.sign],
@@ -140,9 +139,7 @@ def _sorted(findings: Sequence[Finding]) -> list[Finding]:
     best: dict[str, Finding] = {}
     for finding in sorted(findings, key=lambda f: f.net != RULES):
         best.setdefault(finding.sign.key, finding)
-    return sorted(
-        best.values(), key=lambda f: (-f.sign.tier, f.net != RULES, ORDER[f.sign.key])
-    )
+    return sorted(best.values(), key=lambda f: (-f.sign.tier, f.net != RULES, ORDER[f.sign.key]))
 
 
 def alert_for(findings: Sequence[Finding]) -> Alert | None:
@@ -155,8 +152,9 @@ def alert_for(findings: Sequence[Finding]) -> Alert | None:
     return Alert(
         tier=first.sign.tier,
         sign=first.sign.key,
-        headline=f"{headline}: {first.sign.name}" if sure else f"{headline}: this could be "
-        f"{first.sign.name}",
+        headline=f"{headline}: {first.sign.name}"
+        if sure
+        else f"{headline}: this could be {first.sign.name}",
         quote=first.quote,
         do=first.sign.do,
         asks="" if sure else first.sign.settles,

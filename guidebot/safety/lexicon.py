@@ -7,8 +7,11 @@ from dataclasses import dataclass
 from itertools import product
 from typing import Any
 
+from guidebot.safety.lexicon_action import ACTION
 from guidebot.safety.lexicon_body import BODY, DEVICE, FLUID, SUBSTANCE
-from guidebot.safety.lexicon_find import ACTION, DO, HURT, LOOK
+from guidebot.safety.lexicon_do import DO
+from guidebot.safety.lexicon_hurt import HURT
+from guidebot.safety.lexicon_look import LOOK
 from guidebot.safety.lexicon_more import MORE
 from guidebot.safety.lexicon_talk import TALK
 from guidebot.safety.tokens import skeleton

@@ -13,9 +13,12 @@ from guidebot.safety.spans import Found
 Span = tuple[int, int]
 
 GIVING = frozenset(
-    "gave askgive askmed double human otherpet medicine painkiller medhuman poisonfood poisonthing pillthing"
-    " gavehuman pressing crimescene redfloor seeword seebone touch handto handback heard popwhere vehicle animalhit"
-    " refusewhen screamlike slideagain pregword birth partany heatword airbelly cantrest".split()
+    (
+        "gave askgive askmed double human otherpet medicine painkiller medhuman poisonfood "
+        "poisonthing pillthing gavehuman pressing crimescene redfloor seeword seebone touch "
+        "handto handback heard popwhere vehicle animalhit refusewhen screamlike slideagain "
+        "pregword birth partany heatword airbelly cantrest "
+    ).split()
 )
 """Concepts of which somebody else than the dog is rightly the subject or the owner."""
 ASKING = frozenset("askgive askmed medicine painkiller medhuman human otherpet".split())
@@ -57,9 +60,7 @@ class Hit:
     parts: tuple[tuple[str, Span], ...]
 
 
-def live(
-    found: Found, meant: Sequence[int], allow: int = Meant.FACT
-) -> dict[str, list[Span]]:
+def live(found: Found, meant: Sequence[int], allow: int = Meant.FACT) -> dict[str, list[Span]]:
     """The spans that count: meant as facts, or in a way that `allow` names."""
     out: dict[str, list[Span]] = {}
     if not any(meant):
@@ -78,9 +79,7 @@ def live(
     return out
 
 
-def run(
-    rules: Sequence[Rule], found: Found, spans: Mapping[str, list[Span]]
-) -> list[Hit]:
+def run(rules: Sequence[Rule], found: Found, spans: Mapping[str, list[Span]]) -> list[Hit]:
     """Every rule that fires, with the first place where it does."""
     present = spans.keys()
     hits: list[Hit] = []
@@ -131,7 +130,10 @@ def _nearest(
     here = bisect_left(choice, (anchor, ""))
     best: tuple[Span, str] | None = None
     best_far = window + 1
-    for direction in (range(here - 1, max(-1, here - 13), -1), range(here, min(here + 12, len(choice)))):
+    for direction in (
+        range(here - 1, max(-1, here - 13), -1),
+        range(here, min(here + 12, len(choice))),
+    ):
         for place in direction:
             span = choice[place][0]
             far = (

@@ -71,11 +71,7 @@ def _deny(found: Found, meant: list[int]) -> None:
                     pass
                 elif helper or at in restart or any(c in ";()\u2014" for c in words.breaks[at]):
                     break
-            if (
-                at > stop
-                and words.forms[at - 1] in ("and", "so", "because")
-                and at in restart
-            ):
+            if at > stop and words.forms[at - 1] in ("and", "so", "because") and at in restart:
                 break
             meant[at] |= Meant.DENIED
 
@@ -198,10 +194,13 @@ def _others(found: Found, meant: list[int]) -> None:
 
 
 NOTICING = frozenset(
-    "see saw seen hear heard feel felt find found notice noticed think guess know swear mean did do "
-    "press pressed open opened put fix touch touched can could cant gave give bring carry lift bent "
-    "bend pinch pinched squeeze took take take try tried when if reckon mopped redo pull pulled say "
-    "said counted count timed measured checked check look looked hold held tickle tickled".split()
+    (
+        "see saw seen hear heard feel felt find found notice noticed think guess know swear "
+        "mean did do press pressed open opened put fix touch touched can could cant gave give "
+        "bring carry lift bent bend pinch pinched squeeze took take try tried when if reckon "
+        "mopped redo pull pulled say said counted count timed measured checked check look "
+        "looked hold held tickle tickled "
+    ).split()
 )
 """Verbs by which an owner tells what the dog does or what was done to it."""
 
@@ -214,7 +213,9 @@ def _names(found: Found) -> set[int]:
     return {
         at
         for at in words.capitals
-        if at > 0 and words.sentences[at] == words.sentences[at - 1] and words.forms[at] not in _NOT_NAMES
+        if at > 0
+        and words.sentences[at] == words.sentences[at - 1]
+        and words.forms[at] not in _NOT_NAMES
     }
 
 

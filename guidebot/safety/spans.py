@@ -79,9 +79,7 @@ def is_talk(name: str) -> bool:
     return name in _TALK_ONLY
 
 
-def _bases(
-    forms: Sequence[str], lexicon: Lexicon
-) -> tuple[list[tuple[str, ...]], dict[int, str]]:
+def _bases(forms: Sequence[str], lexicon: Lexicon) -> tuple[list[tuple[str, ...]], dict[int, str]]:
     known, common = lexicon.forms, lexicon.common
     memo: dict[str, tuple[str, ...]] = {}
     repaired: dict[int, str] = {}
@@ -151,5 +149,3 @@ def _step(
         below = node.get(base)
         if below is not None and base not in (END, GAP):
             _walk(below, at + 1, bases, words, ends, depth + 1)
-
-

@@ -88,7 +88,7 @@ def _edits(word: str) -> set[str]:
 
 
 def skeleton(word: str) -> str:
-    """First letter and the consonants after it, doubles and `h` dropped: `diahrrea` as `diarrhea`."""
+    """First letter and consonants, doubles and `h` dropped: `diahrrea` as `diarrhea`."""
     out = word[0]
     for letter in word[1:]:
         if letter not in "aeiouyh" and letter != out[-1]:

@@ -104,6 +104,10 @@ def findings(
     if not found.words.forms:
         return []
     tokens, stems = features(found, meant, hits)
+    if weights.classes[0] != NONE:
+        raise ValueError("these weights were not fitted for injury signs")
+    if weights.first_score(tokens, stems) >= max(RAISES_AT.values()):
+        return []
     scores = dict(zip(weights.classes, weights.scores(tokens, stems), strict=True))
     key = _sign(scores)
     if scores[NONE] >= RAISES_AT[BY_KEY[key].tier]:
@@ -122,7 +126,7 @@ def findings(
 
 def _sign(scores: dict[str, float]) -> str:
     """The likeliest sign of the likeliest tier, urgent tiers first when close."""
-    tiers = {tier: 0.0 for tier in sorted(Tier, reverse=True)}
+    tiers = dict.fromkeys(sorted(Tier, reverse=True), 0.0)
     for key, sign in BY_KEY.items():
         tiers[sign.tier] += scores[key] + 1.0
     best = max(tiers.values())
