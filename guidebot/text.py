@@ -9,19 +9,23 @@ from dataclasses import dataclass
 MAX_CHARS = 200_000
 """Longest text that is read at all; beyond it nobody can promise that no sign was passed over."""
 
-# Terminal sequences whole (CSI, OSC/DCS/APC/PM/SOS up to their end, two-byte escapes), so that
-# their printable tails do not stay behind as litter.
+# Terminal sequences whole (CSI, OSC/DCS/APC/PM/SOS with their end, two-byte escapes), so that
+# their printable tails do not stay behind as litter. A string without its end takes no word with
+# it, and a lone C1 byte is no sequence: in a mail read in the wrong encoding it is the rest of a
+# quotation mark, and what follows may be the bleeding.
 _ESCAPES = re.compile(
     r"\x1b\[[0-?]*[ -/]*[@-~]"
-    r"|\x9b[0-?]*[ -/]*[@-~]"
-    r"|(?:\x1b[\]PX^_]|[\x90\x98\x9d\x9e\x9f])[^\x07\x1b\x9c]{0,4096}(?:\x07|\x1b\\|\x9c)?"
+    r"|\x9b[0-?]+[ -/]*[@-~]"
+    r"|\x1b[\]PX^_][^\x07\x1b\x90\x98\x9c-\x9f\n]{0,4096}(?:\x07|\x1b\\|\x9c)"
+    r"|[\x90\x98\x9d\x9e\x9f][^\x07\x1b\x90\x98\x9c-\x9f\n]{0,4096}(?:\x07|\x1b\\)"
     r"|\x1b[ -/]*[0-~]?"
 )
 _LINE_ENDS = re.compile("\r\n?|[\x0b\x0c\x85\u2028\u2029]")
 # Controls but tab and line feed; bidi controls; zero-width and other invisible characters.
 _INVISIBLE = re.compile(
-    "[\x00-\x08\x0e-\x1f\x7f-\x9f\u00ad\u061c\u180e\u200b-\u200f\u202a-\u202e"
-    "\u2060-\u2069\ufeff\ufff9-\ufffb\ud800-\udfff\U000e0000-\U000e007f]"
+    "[\x00-\x08\x0e-\x1f\x7f-\x9f\u00ad\u034f\u061c\u115f\u1160\u17b4\u17b5\u180b-\u180f"
+    "\u200b-\u200f\u202a-\u202e\u2060-\u206f\u3164\ufe00-\ufe0f\ufeff\uffa0\ufff9-\ufffb"
+    "\ud800-\udfff\U000e0000-\U000e0fff]"
 )
 _SPACES = re.compile(r"[^\S\n]")
 _QUOTES = str.maketrans(
