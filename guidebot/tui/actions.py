@@ -84,7 +84,10 @@ class Actions(Base):
     async def action_add_dog(self) -> None:
         """Ask for a new dog and keep it."""
         guide, desk = self.session.guide, self.session.desk
-        if guide is None or self.screen.is_modal:
+        if guide is None:
+            self.tell("The guide is still being opened. Please try again in a moment.")
+            return
+        if self.screen.is_modal:
             return
         replies = await self.push_screen_wait(
             Form("A new dog", dog_fields(guide, self.session.today()))

@@ -22,7 +22,7 @@ from guidebot.text import clean
 if TYPE_CHECKING:
     from guidebot.cases.store import Store
 
-CHART_WORDS = 52
+CHART_WORDS = 58
 """Columns the words of a chart's line take beside its bar."""
 DUE_DAYS = 7
 """A date this many days ahead is called due."""

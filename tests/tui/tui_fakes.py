@@ -202,9 +202,11 @@ def screen_text(app: GuidebotApp) -> str:
 
 
 async def settle(pilot: Any) -> None:
-    """Until no worker runs and nothing is left to paint."""
+    """Until no worker runs and nothing is left to paint; a form waits for a person."""
     for _ in range(3):
-        await pilot.app.workers.wait_for_complete()
+        running = [w for w in pilot.app.workers if w.group != "form" and not w.is_finished]
+        if running:
+            await pilot.app.workers.wait_for_complete(running)
         await pilot.pause()
 
 

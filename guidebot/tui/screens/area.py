@@ -19,6 +19,7 @@ class Area(Screen[None]):
     """A main screen. `body` says what is on it, `sync` brings it up to date."""
 
     NAME: ClassVar[str] = ""
+    AUTO_FOCUS = ""
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f1", "app.help", "Help", key_display="F1"),
         Binding("f2", "app.area('talk')", "Talk", key_display="F2"),
@@ -38,7 +39,7 @@ class Area(Screen[None]):
         yield AlertMemory(id="alert-memory")
         yield from self.body()
         yield Line(id="news")
-        yield Footer(show_command_palette=False)
+        yield Footer(show_command_palette=False, compact=True)
 
     def body(self) -> ComposeResult:
         """The widgets of this screen."""

@@ -8,10 +8,10 @@ from textual import events, on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Vertical, VerticalScroll
-from textual.widgets import OptionList
+from textual.widgets import Digits, OptionList
 
 from guidebot.domain.guide import HandsOnStep
-from guidebot.tui.prose import plain_block
+from guidebot.tui.prose import plain_block, spaced
 from guidebot.tui.screens.area import Area, state_line
 from guidebot.tui.steps import FitCheck, only_if, steps_for
 from guidebot.tui.widgets.answer import Rows
@@ -48,6 +48,7 @@ class HandsScreen(Area):
         """Where we are, the big text, the check, choices, keys."""
         with VerticalScroll(id="hands"), Vertical(id="hands-column"):
             yield Line(id="hands-where")
+            yield Digits("", id="hands-number")
             yield Line(id="hands-title")
             yield Prose(id="hands-do")
             yield Prose(id="hands-check")
@@ -130,7 +131,7 @@ class HandsScreen(Area):
         self._say(
             f"{title} · step {self._at + 1} of {len(self._steps)}",
             step.title,
-            plain_block(only_if(step, guide, self._parts()), step.do),
+            plain_block(only_if(step, guide, self._parts()), spaced(step.do)),
             check,
             [],
             "Space or right: done, next step. Left or b: back. m: menu.",
@@ -176,6 +177,9 @@ class HandsScreen(Area):
         self, where: str, title: str, do: str, check: str, rows: list[tuple[str, str]], keys: str
     ) -> None:
         self.query_one("#hands-where", Line).say(where)
+        number = self.query_one("#hands-number", Digits)
+        number.update(self._number())
+        number.display = bool(number.value)
         self.query_one("#hands-title", Line).say(title)
         self.query_one("#hands-do", Prose).say(do)
         self.query_one("#hands-check", Prose).say(check)
@@ -189,6 +193,12 @@ class HandsScreen(Area):
         else:
             self.query_one("#hands").focus()
         self.query_one("#hands", VerticalScroll).scroll_home(animate=False)
+
+    def _number(self) -> str:
+        """The number of the step or question, large."""
+        if self._fit:
+            return "" if self._fit.ended else str(self._fit.at + 1)
+        return str(self._at + 1) if self._what and self._at < len(self._steps) else ""
 
     def on_key(self, event: events.Key) -> None:
         """A digit takes the choice of that number."""

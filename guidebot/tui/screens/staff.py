@@ -41,6 +41,11 @@ class StaffScreen(Area):
                 yield Line("Questions without an answer", classes="head")
                 yield Prose(id="unanswered")
 
+    def on_mount(self) -> None:
+        """The dogs can be picked at once."""
+        super().on_mount()
+        self.query_one("#dogs-rows").focus()
+
     def on_screen_resume(self) -> None:
         """Another process may have added dogs."""
         super().on_screen_resume()

@@ -9,7 +9,7 @@ from typing import Any, ClassVar
 from textual import events, work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import Container, VerticalScroll
+from textual.containers import Vertical, VerticalScroll
 
 from guidebot.domain.case import Case
 from guidebot.tui.desk import Day
@@ -68,8 +68,8 @@ class TodayScreen(Area):
 
     def body(self) -> ComposeResult:
         """The day, with the chart beside or below it."""
-        with Container(id="day-pair"):
-            with VerticalScroll(id="day"):
+        with VerticalScroll(id="day-pair"):
+            with Vertical(id="day"):
                 yield Line(id="day-title")
                 yield Line(id="day-why")
                 yield Prose(id="day-text")
@@ -77,8 +77,13 @@ class TodayScreen(Area):
                     "d: diary for today · y: for yesterday · p: powder · s: skin · F9: dog",
                     classes="hint",
                 )
-            with VerticalScroll(id="chart-box"):
+            with Vertical(id="chart-box"):
                 yield Line(id="chart")
+
+    def on_mount(self) -> None:
+        """The arrow keys scroll."""
+        super().on_mount()
+        self.query_one("#day-pair").focus()
 
     def sync(self) -> None:
         """Count the day anew."""
