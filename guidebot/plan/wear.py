@@ -172,7 +172,7 @@ def _days(protocol: Protocol, case: Case, fitted: date, until: date) -> Iterator
         flag = flag_of(entry)
         if state.sore and entry.cleared and flag is not Held.SORE:
             # Only a clearing after the day of the sore counts: the wound was seen, then healed.
-            low = min(restart, state.good)
+            low = min(restart, state.good, state.level)
             state = _State(low, low, why=(Reason(Held.CLEARED, on),))
         allowed, reasons = min(state.level, most), state.why
         if state.sore:
@@ -217,16 +217,19 @@ def _night(
     used = allowed if worn is None else min(allowed, worn)
     state.missed = state.missed + 1 if used == 0 else 0
     if flag is not None:
-        if state.waiting and 0 < used <= state.good:
+        base = used or min(worn or state.level, state.level)
+        if state.waiting and base <= state.good:
             # The day that went well goes well no longer: one step lower.
-            state.good = max(used - step, min(used, step))
-        state.level = min(state.level, state.good, used if used > 0 else state.good)
+            state.good = max(base - step, min(base, step))
+        state.level = min(state.level, state.good, base)
         state.waiting = True
         state.why = (Reason(flag, on),)
         return
     if used == 0:
         long = state.missed > short
         state.level = min(state.level, state.good, restart if long else state.good)
+        if worn:  # worn in spite of the veterinarian's "none"
+            state.level = min(state.level, worn + step)
         state.why = (Reason(Held.BREAK if long else Held.MISSED, on),)
         return
     noted = worn is not None or entry.skin is not None or entry.gait is not None
