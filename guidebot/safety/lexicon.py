@@ -24,7 +24,7 @@ CONCEPTS: dict[str, str] = {
 NOT = "<not>"
 """Stands for every denying or failing helper: `won't`, `can't`, `isn't`, `not`, `refuses`."""
 NOT_FORMS = frozenset(
-    "not wont cant cannot couldnt wouldnt doesnt dont didnt isnt arent wasnt werent hasnt havent "
+    "not nt wont cant cannot couldnt wouldnt doesnt dont didnt isnt arent wasnt werent hasnt havent "
     "hadnt aint never refuses refused refusing unable stopped".split()
 )
 FILLERS = frozenset(

@@ -5,7 +5,7 @@ TALK: dict[str, str] = {
         "no, not, never, none, without, zero, neither, nor, isnt, arent, wasnt, werent, doesnt, "
         "dont, didnt, hasnt, havent, hadnt, wont, cant, cannot, couldnt, wouldnt, aint, free "
         "of, free from, nothing, nobody, no sign of, no signs of, hardly any, absence of, clear "
-        "of, nope, nil, minus, nowhere"
+        "of, nope, nil, minus, nowhere, nt"
     ),
     "negfake": (
         "not only, not just, not sure, not kidding, not joking, not certain, not gonna lie, not "
@@ -83,7 +83,12 @@ TALK: dict[str, str] = {
         "wat counts, does bloat, do blisters, why would, would count as, which of the "
         "following, would be serious, fridge list, common in, should the day, is choking, how "
         "many minutes of, could you teach, over prepared, so ill know, you asked was, you asked "
-        "if, you asked about, before you ask"
+        "if, you asked about, before you ask, say the, say i, say he, say she, imagine the, "
+        "imagine my, what do blue, what does a, please describe, describe what, what weeping, "
+        "which of these, which would, which is scarier, if it were, were to happen, read about "
+        "dogs, in dogs, how do i check them, would vomiting, could stress, can braces, does "
+        "heatstroke, were he ever, were she ever, what would the first, reading ahead, studying "
+        "your, want to practise, could that happen, which could wait"
     ),
     "pastword": (
         "last year, last summer, last winter, last spring, last autumn, last fall, last month, "
@@ -121,7 +126,10 @@ TALK: dict[str, str] = {
         "five, when he was five, when she was two, when he was two, when she was three, settled "
         "within, discharged, signed off, sign off, signed him off, signed her off, went down "
         "within, which had vanished, which has vanished, before we knew, ruptured, "
-        "investigated, since april, since may, since june"
+        "investigated, since april, since may, since june, was last month, last xmas, was "
+        "november, that was november, was last, repaired, no lameness after, the all clear, "
+        "winter before last, a reaction to, vet made him, weeks ago and never, three months "
+        "ago, gone in a day, solid now, works now, closed in"
     ),
     "nowword": (
         "now, today, tonight, this morning, this afternoon, this evening, since yesterday, "
@@ -155,7 +163,12 @@ TALK: dict[str, str] = {
         "ferret, ferrets, half the village, deckchair, kicked me, not the dog, sofa, hover, in "
         "my own, my asthma, my swollen, own hand, making me, his best friend, her best friend, "
         "a beagle down, a friend of his, me not him, i fell, was me, my slipped, ive a slipped, "
-        "everyone at home, in bed with"
+        "everyone at home, in bed with, my eldest, eldest, trainers, trainer, second dog, other "
+        "spaniel, neighbour lady, neighbor lady, leash, lead is, collar, saw a dog, brother in "
+        "law, sister in law, mother in law, father in law, jumper, a friends dog, friends dog, "
+        "aunt vera, toddlers, son vomited, my gums, im the one, tractor, fitters van, liner "
+        "looks, spare collar, houseplant, my eyebrow, neighbours pup, neighbors pup, another "
+        "pup, a stray, my hens, a hen, the hens, chickens, cow, calf, lamb, ewe, my horse"
     ),
     "selfsubj": ("i, im, ive, we, weve, id, ill, were, me, myself, our"),
     "dogword": (

@@ -37,6 +37,7 @@ def scopes(found: Found) -> list[int]:
     _suppose(found, meant)
     _past(found, meant)
     _others(found, meant)
+    _take_back(found, meant)
     for first, stop in found.spans.get("idiom", ()):
         _mark(meant, range(first, stop), Meant.OTHERS)
     return meant
@@ -95,7 +96,7 @@ def _deny_back(found: Found, meant: list[int]) -> None:
             if words.forms[at : at + 2] in (["not", "sure"], ["no", "idea"]):
                 continue
             begin = first_of.get(sentence - 1, at)
-            if at - begin <= 8:
+            if at - begin <= 14:
                 _mark(meant, range(begin, at), Meant.DENIED)
     for at in deny:
         ends = at + 1 == len(meant) or bool(words.breaks[at + 1])
@@ -136,6 +137,26 @@ _DENIES = frozenset(
 )
 
 
+def _take_back(found: Found, meant: list[int]) -> None:
+    """`Thought it was cracked. Not cracked.`: a short denial takes the same word back."""
+    words = found.words
+    sizes: dict[int, int] = {}
+    for sentence in words.sentences:
+        sizes[sentence] = sizes.get(sentence, 0) + 1
+    back: dict[str, int] = {}
+    for at, form in enumerate(words.forms):
+        if meant[at] & Meant.DENIED and sizes[words.sentences[at]] <= SHORT and len(form) > 3:
+            back[form] = words.sentences[at]
+    if back:
+        for at, form in enumerate(words.forms):
+            if words.sentences[at] < back.get(form, 0):
+                meant[at] |= Meant.DENIED
+
+
+SHORT = 5
+"""Words a sentence may have to take back what was said before it."""
+
+
 def _suppose(found: Found, meant: list[int]) -> None:
     words = found.words
     but = _starts(found, "butword")
@@ -147,22 +168,47 @@ def _suppose(found: Found, meant: list[int]) -> None:
             meant[at] |= Meant.SUPPOSED
     for first, stop in found.spans.get("ifword", ()):
         for at in range(stop, len(meant)):
-            if words.sentences[at] != words.sentences[first] or at in but or words.breaks[at]:
+            if words.sentences[at] != words.sentences[first] or at in but:
+                break
+            if words.breaks[at] and at - stop > 1:
                 break
             meant[at] |= Meant.SUPPOSED
 
 
 def _past(found: Found, meant: list[int]) -> None:
     words = found.words
-    places = list(found.spans.get("pastword", ()))
-    places += [(at, at + 1) for at, form in enumerate(words.forms) if _is_year(form)]
-    if not places:
-        return
-    now = {words.sentences[first] for first, _ in found.spans.get("nowword", ())}
-    past = {words.sentences[first] for first, _ in places} - now
-    for at, sentence in enumerate(words.sentences):
-        if sentence in past:
-            meant[at] |= Meant.PAST
+    strong = {words.sentences[at] for at, form in enumerate(words.forms) if _is_year(form)}
+    weak: set[int] = set()
+    for first, stop in found.spans.get("pastword", ()):
+        far = not _LONG_GONE.isdisjoint(words.forms[first:stop])
+        (strong if far else weak).add(words.sentences[first])
+    if strong or weak:
+        now = {words.sentences[first] for first, _ in found.spans.get("nowword", ())}
+        fresh = {
+            words.sentences[at] for at, form in enumerate(words.forms) if form in _FRESH
+        }
+        past = (weak - now) | (strong - fresh)
+        for at, sentence in enumerate(words.sentences):
+            if sentence in past:
+                meant[at] |= Meant.PAST
+    for at, form in enumerate(words.forms[:-1]):
+        if form == "used" and words.forms[at + 1] == "to":
+            for after in range(at, len(meant)):
+                if words.sentences[after] != words.sentences[at] or words.breaks[after]:
+                    break
+                meant[after] |= Meant.PAST
+
+
+_LONG_GONE = frozenset(
+    (
+        "year years yr yrs months month summer summers winter winters autumn spring fall season "
+        "seasons christmas xmas easter puppy pup baby youngster youth decade ages healed january "
+        "february april june july august september october november december moons covid adopted "
+        "shelter teen"
+    ).split()
+)
+_FRESH = frozenset("again today tonight yesterday morning suddenly".split())
+"""Words by which even something long gone is said to be back."""
 
 
 def _is_year(form: str) -> bool:
@@ -173,16 +219,22 @@ def _others(found: Found, meant: list[int]) -> None:
     words = found.words
     dog = _starts(found, "dogword") | _names(found)
     for first, stop in found.spans.get("othersubj", ()):
-        sentence = words.sentences[first]
-        near = range(max(0, first - OTHER_REACH), min(stop + OTHER_REACH, len(meant)))
-        if any(
-            at in dog and words.sentences[at] == sentence and not first <= at < stop for at in near
+        clause = words.clauses[first]
+        begin = first
+        while begin > 0 and words.clauses[begin - 1] == clause and first - begin < OTHER_REACH:
+            begin -= 1
+        end = stop
+        while (
+            end < len(meant)
+            and end - stop < OTHER_REACH
+            and (words.clauses[end] == clause or words.breaks[end] == "-")
         ):
+            end += 1
+        mine = words.forms[first] == "my" and words.forms[stop - 1] in _MY_BODY
+        near = (at for at in range(begin, end) if not first <= at < stop)
+        if not mine and any(at in dog or words.forms[at] in _TELLS for at in near):
             continue
-        for at in range(first, near.stop):
-            if words.sentences[at] != sentence:
-                break
-            meant[at] |= Meant.OTHERS
+        _mark(meant, range(first, end), Meant.OTHERS)
     for first, stop in found.spans.get("selfsubj", ()):
         reach = range(stop, min(stop + 3, len(meant)))
         if any(words.forms[at] in NOTICING or at in dog for at in reach):
@@ -193,6 +245,19 @@ def _others(found: Found, meant: list[int]) -> None:
             meant[at] |= Meant.OTHERS
 
 
+_MY_BODY = frozenset(
+    (
+        "back knee knees hand hands finger fingers wrist wrists eye eyes heart leg foot ankle "
+        "shoulder stomach skin nose head arm arms thumb hip toe toes neck gums face ears blood"
+    ).split()
+)
+_TELLS = frozenset(
+    (
+        "says said say thinks thought reckons told tells noticed found saw asks asked heard swears "
+        "swore wants gave gives fed texted sent wrote"
+    ).split()
+)
+"""Verbs by which somebody tells about the dog, or does something to it."""
 NOTICING = frozenset(
     (
         "see saw seen hear heard feel felt find found notice noticed think guess know swear "
