@@ -1,4 +1,8 @@
-"""Named sections of bytes in one file: written whole, mapped into memory."""
+"""Named sections of bytes in one file: written whole, mapped into memory.
+
+Every section carries its Adler-32 sum (RFC 1950): a page that was damaged on the disk must not
+become a wrong weight, least of all in the injury rules.
+"""
 
 from __future__ import annotations
 
@@ -6,44 +10,53 @@ import json
 import mmap
 import os
 import tempfile
+import zlib
 from collections.abc import Mapping
 from pathlib import Path
 
-_MAGIC = b"GUIDEBOT\x02"
+_MAGIC = b"GUIDEBOT\x03"
 
 
 def pack(sections: Mapping[str, bytes]) -> bytes:
-    """One run of bytes: magic, length of the table, the table (JSON), the sections."""
-    table: dict[str, tuple[int, int]] = {}
+    """One run of bytes: magic, length and sum of the table, the table (JSON), the sections."""
+    table: dict[str, tuple[int, int, int]] = {}
     at = 0
     for name, data in sections.items():
-        table[name] = (at, len(data))
+        table[name] = (at, len(data), zlib.adler32(data))
         at += len(data) + (-len(data) % 8)
     head = json.dumps(table).encode("utf-8")
-    parts = [_MAGIC, len(head).to_bytes(4, "little"), head]
+    parts = [_MAGIC, _number(len(head)), _number(zlib.adler32(head)), head]
     for data in sections.values():
         parts += [data, b"\0" * (-len(data) % 8)]
     return b"".join(parts)
+
+
+def _number(value: int) -> bytes:
+    return value.to_bytes(4, "little")
 
 
 def unpack(raw: bytes | memoryview | mmap.mmap) -> dict[str, memoryview]:
     """The sections as views.
 
     Raises:
-        ValueError: the bytes are not of this form or are cut short.
+        ValueError: the bytes are not of this form, are cut short or damaged.
     """
     view = memoryview(raw)
-    start = len(_MAGIC) + 4
-    if bytes(view[: len(_MAGIC)]) != _MAGIC or len(view) < start:
+    at = len(_MAGIC)
+    start = at + 8
+    if bytes(view[:at]) != _MAGIC or len(view) < start:
         raise ValueError("not a compiled guide of this version")
-    size = int.from_bytes(view[len(_MAGIC) : start], "little")
-    table = json.loads(bytes(view[start : start + size]))
+    size = int.from_bytes(view[at : at + 4], "little")
+    head = bytes(view[start : start + size])
+    if zlib.adler32(head) != int.from_bytes(view[at + 4 : start], "little"):
+        raise ValueError("the compiled guide is damaged")
+    table = json.loads(head)
     start += size
     sections: dict[str, memoryview] = {}
-    for name, (at, length) in table.items():
-        piece = view[start + at : start + at + length]
-        if len(piece) != length:
-            raise ValueError("the compiled guide is cut short")
+    for name, (first, length, total) in table.items():
+        piece = view[start + first : start + first + length]
+        if len(piece) != length or zlib.adler32(piece) != total:
+            raise ValueError("the compiled guide is cut short or damaged")
         sections[name] = piece
     return sections
 

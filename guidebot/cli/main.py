@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import difflib
 import importlib
+import io
 import os
 import sys
 from pathlib import Path
@@ -12,6 +14,7 @@ import click
 
 from guidebot import __version__
 from guidebot.errors import ExitCode, GuidebotError
+from guidebot.text import clean
 
 COMMANDS = {
     "ask": "Answer a question from the guide.",
@@ -38,13 +41,24 @@ class LazyGroup(click.Group):
         return sorted(COMMANDS)
 
     def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
-        """The command of this name, None if there is none."""
+        """The command of this name; for an unknown one a usage error with the nearest name."""
         if cmd_name not in COMMANDS:
-            return None
+            near = difflib.get_close_matches(cmd_name, COMMANDS, 1)
+            hint = f"Did you mean {near[0]}?" if near else "guidebot --help lists them."
+            ctx.fail(f"there is no command {cmd_name!r}. {hint}")
         module = importlib.import_module(f"guidebot.cli.{cmd_name}")
         command = module.command
         assert isinstance(command, click.Command)  # noqa: S101 - a slip of ours, not of the user's
         return command
+
+    def invoke(self, ctx: click.Context) -> Any:
+        """Run the command; a reader that went away (`guidebot topics | head`) is no error."""
+        try:
+            return super().invoke(ctx)
+        except BrokenPipeError:
+            # What is still in the buffer has nowhere to go; nothing may complain about it on exit.
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+            return ExitCode.OK
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         """The list in the help, without loading a single command."""
@@ -91,18 +105,32 @@ def wants_colour() -> bool:
 
 
 def progress(ctx: click.Context) -> Any:
-    """A function that says on stderr what is being done; silent where stderr is no terminal."""
+    """A function that says on stderr what is being done; silent where stderr is no terminal.
+
+    Told "", it clears its line, so that the answer starts on a clean one.
+    """
     if not sys.stderr.isatty():
         return lambda _: None
 
     def say(what: str) -> None:
-        click.echo(f"\rPreparing the guide (once): {what:<50}", nl=False, err=True)
+        line = f"Preparing the guide (once): {what:<50}" if what else " " * 78 + "\r"
+        click.echo(f"\r{line}", nl=False, err=True)
 
     return say
 
 
+def complain(text: str, head: str = "guidebot: ") -> None:
+    """Say on stderr what went wrong; it may quote what was typed or read, so it is cleaned."""
+    for line in (head + text).split("\n"):
+        click.echo(clean(line).text, err=True)
+
+
 def main(argv: list[str] | None = None) -> None:
     """Entry point; always leaves by `SystemExit` with a code of `ExitCode`."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            # A terminal that cannot show a letter must not cost the answer.
+            stream.reconfigure(errors="replace")
     try:
         result = cli.main(args=argv, prog_name="guidebot", standalone_mode=False)
         code = result if isinstance(result, int) else ExitCode.OK
@@ -110,25 +138,22 @@ def main(argv: list[str] | None = None) -> None:
         click.echo("Stopped.", err=True)
         code = ExitCode.INTERRUPTED
     except click.ClickException as error:
-        error.show()
+        shown = io.StringIO()
+        error.show(shown)
+        complain(shown.getvalue().rstrip("\n"), head="")
         code = error.exit_code
     except GuidebotError as error:
-        click.echo(f"guidebot: {error}", err=True)
+        complain(str(error))
         code = error.exit_code
     except KeyboardInterrupt:
         click.echo("Stopped.", err=True)
         code = ExitCode.INTERRUPTED
-    except BrokenPipeError:
-        # The reader went away (`guidebot topics | head`): nothing left to say to it.
-        sys.stdout = open(os.devnull, "w", encoding="utf-8")  # noqa: SIM115, PTH123
-        code = ExitCode.OK
     except Exception as error:
         if os.environ.get("GUIDEBOT_DEBUG"):
             raise
-        click.echo(
-            f"guidebot: internal error ({type(error).__name__}: {error}). "
-            "Set GUIDEBOT_DEBUG=1 to see where. If the dog is hurt, call your veterinarian.",
-            err=True,
+        complain(
+            f"internal error ({type(error).__name__}: {error}). "
+            "Set GUIDEBOT_DEBUG=1 to see where. If the dog is hurt, call your veterinarian."
         )
         code = ExitCode.INTERNAL
     sys.exit(int(code))

@@ -85,6 +85,7 @@ class Answer:
         asks_back: what the person should tell so that the answer fits, or None.
         caution: the standing caution, never empty.
         need: the need the question was read as, None if none.
+        text: the message that is answered, cleaned.
         notes: remarks on how the question was read ("Searched for ...", day in text against case).
     """
 
@@ -101,3 +102,4 @@ class Answer:
     choices: tuple[str, ...] = ()
     need: str | None = None
     notes: tuple[str, ...] = ()
+    text: str = ""

@@ -11,7 +11,7 @@ from guidebot.domain.sign import Alert
 SCHEMA = 1
 
 
-def as_plain(answer: Answer, key: str | None = None) -> dict[str, Any]:
+def as_plain(answer: Answer, key: str | int | None = None) -> dict[str, Any]:
     """The answer as plain values, alert before everything that could be taken for the answer.
 
     Args:
@@ -22,6 +22,7 @@ def as_plain(answer: Answer, key: str | None = None) -> dict[str, Any]:
         "schema": SCHEMA,
         "id": key,
         "alert": _alert(answer.alert),
+        "text": answer.text,
         "outcome": answer.outcome.value,
         "read_as": answer.read_as,
         "verdict": _verdict(answer.verdict),
@@ -36,9 +37,9 @@ def as_plain(answer: Answer, key: str | None = None) -> dict[str, Any]:
     }
 
 
-def render(answer: Answer, key: str | None = None) -> str:
-    """One line of JSON, without a line end."""
-    return json.dumps(as_plain(answer, key), ensure_ascii=False)
+def render(answer: Answer, key: str | int | None = None) -> str:
+    """One line of JSON, without a line end; ASCII only, so that no terminal or pipe chokes."""
+    return json.dumps(as_plain(answer, key), ensure_ascii=True)
 
 
 def _alert(alert: Alert | None) -> dict[str, Any] | None:

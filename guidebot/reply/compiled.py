@@ -7,6 +7,7 @@ import json
 import os
 import sys
 from collections.abc import Callable, Mapping
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -23,6 +24,10 @@ FORMAT = "7"
 
 _KEEP = 4
 """Compiled guides kept in the cache; older ones are removed."""
+
+
+_SAFETY = {"rules", "net"}
+"""Sections without which every message gets the fixed stop-and-call text."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +59,7 @@ def open_compiled(
 
     Args:
         content: the content folder, None to look for it (`guide.files.find_content`).
-        say: told what is being done while compiling.
+        say: told what is being done while compiling, and "" at the end.
         cache: read and write the cache; a cache that cannot be written is passed over.
 
     Raises:
@@ -67,8 +72,9 @@ def open_compiled(
         if found is not None:
             return found
     sections = compile_guide(folder, say)
+    say("")
     data = blob.pack(sections)
-    if cache:
+    if cache and sections.keys() >= _SAFETY:
         _to_cache(quick, data)
     return _load(blob.unpack(data))
 
@@ -119,7 +125,9 @@ def compile_guide(folder: Path, say: Say = lambda _: None) -> dict[str, bytes]:
     sections = {"guide": json.dumps(to_plain(guide)).encode("utf-8")}
     engine = SearchEngine.build_from(guide.wordings, guide, lambda what: say(f"questions: {what}"))
     sections.update(engine.dump())
-    sections.update(_compile_safety(guide.wordings, lambda what: say(f"injury signs: {what}")))
+    # Injury rules that cannot be built must end in a call with every answer, not in no answer.
+    with suppress(Exception):
+        sections.update(_compile_safety(guide.wordings, lambda what: say(f"injury signs: {what}")))
     return sections
 
 
@@ -139,10 +147,8 @@ def _load(sections: Mapping[str, memoryview]) -> Compiled:
         net: Weights | None = Weights.load(sections["net"])
     except (KeyError, ValueError):
         net = None
-    try:
+    with suppress(KeyError, ValueError):  # without them `safety.judge` builds its own or calls
         safety.use(safety.load(sections["rules"]))
-    except (KeyError, ValueError):
-        safety.use(safety.build())
     return Compiled(guide, engine, net)
 
 

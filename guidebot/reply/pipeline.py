@@ -125,13 +125,15 @@ class Assistant:
         given = Given(case, on or date.today(), day, sleeve)
         try:
             turn = self._turn(cleaned, judgement, given, before)
-        except InputError:
-            raise
-        except Exception:
+        except Exception as error:
+            if isinstance(error, InputError) and judgement.alert is None:
+                raise
             answer = self._composer.outcome(Outcome.NOT_IN_GUIDE, phrases.FAILED, judgement)
             turn = Turn(answer, Before())
         messages = (*before.messages, cleaned.text)[-MEMORY:]
-        return replace(turn, before=replace(turn.before, messages=messages))
+        return Turn(
+            replace(turn.answer, text=cleaned.text), replace(turn.before, messages=messages)
+        )
 
     def _turn(self, cleaned: Cleaned, judgement: Judgement, given: Given, before: Before) -> Turn:
         if not cleaned.text:

@@ -11,7 +11,7 @@ from guidebot.domain.case import Case
 from guidebot.domain.guide import Guide
 from guidebot.errors import InputError
 from guidebot.plan.ask import Ask, AskReader
-from guidebot.plan.verdict import Moment, decide, moment
+from guidebot.plan.verdict import Decision, Moment, decide, moment
 from guidebot.plan.when import When, read_when
 from guidebot.search.passages import Situation
 from guidebot.text import plain
@@ -90,15 +90,7 @@ class Reader:
         if ask is None and again is not None and when is not None:
             ask = replace(again, tomorrow=False)
         if ask is not None:
-            decision = decide(
-                self._guide.protocol,
-                self._guide.activities,
-                ask,
-                given.case,
-                given.on if self._dated(given, when) else None,
-                given.day,
-                when,
-            )
+            decision = self._decide(ask, given, when)
             verdict, asks_back, notes = decision.verdict, decision.asks_back, decision.notes
         stage = now.stage(self._guide.protocol)
         situation = Situation(
@@ -114,6 +106,17 @@ class Reader:
             if not ranked.strip(" .,?!"):
                 ranked = text
         return Reading(ranked, situation, when, ask, verdict, asks_back, notes)
+
+    def _decide(self, ask: Ask, given: Given, when: When | None) -> Decision:
+        guide, case = self._guide, given.case
+        on = given.on if self._dated(given, when) else None
+        try:
+            return decide(guide.protocol, guide.activities, ask, case, on, given.day, when)
+        except InputError as error:
+            # Dates that cannot be, or a fitting still to come: say what holds without a date.
+            undated = replace(case, fitted=None) if case is not None else None
+            found = decide(guide.protocol, guide.activities, ask, undated)
+            return replace(found, notes=(*found.notes, f"{error.what}."))
 
     def _dated(self, given: Given, when: When | None) -> bool:
         """Is the fitting day known as a date? A bare day number gives no calendar dates."""
