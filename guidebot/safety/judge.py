@@ -56,8 +56,8 @@ def judge(
     Args:
         text: the whole message, cleaned and otherwise untouched.
         weights: the wide net, fitted when the guide was compiled; None is a fault.
-        remembered: earlier messages of the same conversation, oldest first; their words complete
-            this message ("and it smells") for the rules but are not judged again themselves.
+        remembered: earlier messages of the same conversation, oldest first; the last completes
+            this one ("and it is cold") for the rules but is not judged again itself.
         added: what the clinic adds.
 
     Returns:
@@ -91,6 +91,8 @@ def _judge(
     hits = run(tables.rules, found, live(found, meant))
     findings = [_finding(hit, found, text.text) for hit in hits]
     findings += _added(text.text, added)
+    if remembered and not findings:
+        findings += _continued(text.text, remembered[-1], tables)
     findings += wide.findings(text.text, found, meant, weights, hits)
     findings = _sorted(findings)
     asked: tuple[Sign, ...] = ()
@@ -119,6 +121,29 @@ def _finding(hit: Hit, found: Found, text: str) -> Finding:
         RULES,
         f"rule {hit.rule.id}: {cues}",
     )
+
+
+def _continued(text: str, before: str, tables: compiled.Compiled) -> list[Finding]:
+    """Signs told across two messages: `About his foot.` `It is ice cold.`"""
+    joined = f"{before[-BEFORE:]}\n"
+    shift = len(joined)
+    found = find(split(joined + text), tables.lexicon)
+    spans = live(found, scopes(found))
+    out: list[Finding] = []
+    for hit in run(tables.rules, found, spans):
+        here = [span for _, span in hit.parts if found.words.starts[span[0]] >= shift]
+        if here and len(here) < len(hit.parts):
+            start = found.words.starts[min(first for first, _ in here)] - shift
+            end = found.words.ends[max(stop for _, stop in here) - 1] - shift
+            finding = _finding(hit, found, joined + text)
+            out.append(
+                Finding(finding.sign, one_line(text[start:end]), (start, end), RULES, finding.why)
+            )
+    return out
+
+
+BEFORE = 1_000
+"""Characters of the message before that are read along."""
 
 
 def _added(text: str, added: Added) -> list[Finding]:

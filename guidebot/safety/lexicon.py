@@ -110,16 +110,18 @@ def build(common: frozenset[str], concepts: Mapping[str, str] = CONCEPTS) -> Lex
     singles: dict[str, dict[str, None]] = {}
     tree: dict[str, Any] = {}
     for name in concepts:
-        for entry in entries(name, concepts):
+        for raw in entries(name, concepts):
+            # Talk is meant word by word: `say he` is no `says he`, `not sure` no `can't sure`.
+            exact = name in TALK
+            entry = tuple(f"={w.lstrip('=')}" if exact and w != GAP else w for w in raw)
             words = [_learn(word, forms) for word in entry if word != GAP]
             if len(entry) == 1:
                 singles.setdefault(words[0], {})[name] = None
                 continue
             node = tree
             for word in entry:
-                # Talk is meant word by word: `not sure` is no `can't sure`.
-                denies = word in NOT_FORMS and name not in TALK
-                key = GAP if word == GAP else NOT if denies else word.lstrip("=")
+                denies = word in NOT_FORMS
+                key = word if exact or word == GAP else NOT if denies else word.lstrip("=")
                 node = node.setdefault(key, {})
             node.setdefault(END, {})[name] = None
     for form in NOT_FORMS:

@@ -17,7 +17,7 @@ GIVING = frozenset(
         "gave askgive askmed double human otherpet medicine painkiller medhuman poisonfood "
         "poisonthing pillthing gavehuman pressing crimescene redfloor seeword seebone touch "
         "handto handback heard popwhere vehicle animalhit refusewhen screamlike slideagain "
-        "pregword birth partany heatword airbelly cantrest "
+        "pregword birth partany heatword cantrest "
     ).split()
 )
 """Concepts of which somebody else than the dog is rightly the subject or the owner."""
@@ -73,10 +73,20 @@ def live(found: Found, meant: Sequence[int], allow: int = Meant.FACT) -> dict[st
         if name in ASKING:
             against &= ~(Meant.SUPPOSED | Meant.DENIED)
         against &= ~allow
-        kept = [span for span in spans if not any(meant[at] & against for at in range(*span))]
+        kept = [span for span in spans if not _unmeant(span, against, found, meant)]
         if kept:
             out[name] = kept
     return out
+
+
+def _unmeant(span: Span, against: int, found: Found, meant: Sequence[int]) -> bool:
+    """Is a word of the span meant otherwise? What a phrase denies inside itself is its meaning."""
+    first, stop = span
+    for at in range(first, stop):
+        why = meant[at] & against
+        if why and (why != Meant.DENIED or not first <= found.deniers.get(at, -1) < stop):
+            return True
+    return False
 
 
 def run(rules: Sequence[Rule], found: Found, spans: Mapping[str, list[Span]]) -> list[Hit]:

@@ -53,7 +53,7 @@ opword & opbad @4
 
 unwell:
 unwell|illsure @0
-noeat @0 !part !poisonfood !medicine
+noeat @4 !part !poisonfood !poisonthing !medicine
 vomit|runs @0
 drinkless @0
 

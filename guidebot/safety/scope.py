@@ -59,10 +59,11 @@ def _deny(found: Found, meant: list[int]) -> None:
     restart = _starts(found, "restart")
     deniers = _starts(found, "negword")
     for first, stop in found.spans.get("negword", ()):
-        if first in fake or first in found.phrase_at:
+        if first in fake:
             continue
         helper = words.forms[first] not in _LISTING
-        for at in range(stop, min(stop + DENIAL_REACH, len(meant))):
+        end = found.phrase_end.get(first, stop + DENIAL_REACH)
+        for at in range(stop, min(end, len(meant))):
             if words.sentences[at] != words.sentences[first] or at in but:
                 break
             if at > stop and at in deniers:
@@ -75,6 +76,7 @@ def _deny(found: Found, meant: list[int]) -> None:
             if at > stop and words.forms[at - 1] in ("and", "so", "because") and at in restart:
                 break
             meant[at] |= Meant.DENIED
+            found.deniers.setdefault(at, first)
 
 
 _LISTING = frozenset(("no", "not", "never", "none", "without", "zero", "neither", "nor", "nothing"))
@@ -91,7 +93,7 @@ def _deny_back(found: Found, meant: list[int]) -> None:
     for at, sentence in enumerate(words.sentences):
         if first_of[sentence] != at or sentence == 0:
             continue
-        if "?" in words.breaks[at] and at in deny and at not in found.phrase_at:
+        if "?" in words.breaks[at] and at in deny and at not in found.phrase_end:
             # `Swollen? Not sure` and `Normal? No, ...` leave the question open.
             if words.forms[at : at + 2] in (["not", "sure"], ["no", "idea"]):
                 continue
@@ -100,14 +102,14 @@ def _deny_back(found: Found, meant: list[int]) -> None:
                 _mark(meant, range(begin, at), Meant.DENIED)
     for at in deny:
         ends = at + 1 == len(meant) or bool(words.breaks[at + 1])
-        if ends and not words.breaks[at] and at not in found.phrase_at:
+        if ends and not words.breaks[at] and at not in found.phrase_end:
             begin = at  # `bleeding no, swelling no`
             while begin > 0 and words.clauses[begin - 1] == words.clauses[at]:
                 begin -= 1
             _mark(meant, range(begin, at), Meant.DENIED)
     _deny_after(found, meant, first_of)
     for at in fixed | deny:
-        if words.breaks[at] in (":", "-", "\u2013", "\u2014") and at not in found.phrase_at:
+        if words.breaks[at] in (":", "-", "\u2013", "\u2014") and at not in found.phrase_end:
             follows = at + 1 < len(meant) and not words.breaks[at + 1] and at in deny
             if not follows or words.forms[at] in ("none", "nil", "zero", "gone", "fine"):
                 begin = at - 1
@@ -125,7 +127,7 @@ def _deny_after(found: Found, meant: list[int], first_of: dict[int, int]) -> Non
             size += 1
         if sentence == 0 or size > 4 or words.forms[begin] not in _BARE:
             continue
-        if any(at in found.phrase_at for at in range(begin, begin + size)):
+        if any(at in found.phrase_end for at in range(begin, begin + size)):
             continue
         if any(words.forms[at] in _DENIES for at in range(begin, begin + size)):
             _mark(meant, range(first_of[sentence - 1], begin), Meant.DENIED)

@@ -23,14 +23,17 @@ class Found:
         words: the words.
         bases: lexicon words each word may be; the word itself if the lexicon does not know it.
         spans: concept name to places (first word, word after the last), in order.
-        phrase_at: words inside a phrase of a finding; such words deny nothing.
+        phrase_end: words inside a phrase of a finding, with the end of the longest such phrase;
+            such words deny nothing beyond it.
+        deniers: denied words, with the word that denies them; filled in by `scope`.
         repaired: word number to what it was read as.
     """
 
     words: Words
     bases: list[tuple[str, ...]]
     spans: dict[str, list[tuple[int, int]]] = field(default_factory=dict)
-    phrase_at: set[int] = field(default_factory=set)
+    phrase_end: dict[int, int] = field(default_factory=dict)
+    deniers: dict[int, int] = field(default_factory=dict)
     repaired: dict[int, str] = field(default_factory=dict)
 
 
@@ -62,7 +65,9 @@ def find(words: Words, lexicon: Lexicon) -> Found:
                     for stop in stops:
                         spans.setdefault(name, []).append((at, stop))
                         if name not in _TALK_ONLY and name not in CONTEXT:
-                            found.phrase_at.update(range(at, stop))
+                            for inside in range(at, stop):
+                                if found.phrase_end.get(inside, 0) < stop:
+                                    found.phrase_end[inside] = stop
     for places in spans.values():
         places.sort()
     return found
