@@ -186,9 +186,7 @@ def _past(found: Found, meant: list[int]) -> None:
         (strong if far else weak).add(words.sentences[first])
     if strong or weak:
         now = {words.sentences[first] for first, _ in found.spans.get("nowword", ())}
-        fresh = {
-            words.sentences[at] for at, form in enumerate(words.forms) if form in _FRESH
-        }
+        fresh = {words.sentences[at] for at, form in enumerate(words.forms) if form in _FRESH}
         past = (weak - now) | (strong - fresh)
         for at, sentence in enumerate(words.sentences):
             if sentence in past:

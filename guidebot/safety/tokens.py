@@ -143,8 +143,10 @@ def repair(
     if common(word) or len(word) < 4:
         return ()
     size = len(word)
-    if size == 4:  # only a swap: one letter of four is too much of a word
-        near = {word[:i] + word[i + 1] + word[i] + word[i + 2 :] for i in range(3)} & known.keys()
+    if size == 4:  # a swap, or a letter lost: one letter of four changed is another word
+        near = {word[:i] + word[i + 1] + word[i] + word[i + 2 :] for i in range(3)}
+        near |= {word[:i] + a + word[i:] for i in range(1, 5) for a in _ALPHABET}
+        near &= known.keys()
     else:
         edits = _edits(word) & known.keys()
         near = {c for c in edits if len(c) > 3 and c[0] == word[0]} or {
