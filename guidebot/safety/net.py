@@ -39,7 +39,7 @@ def fit_net(
         The shipped weights if they were fitted on these rules and reports, else a new fit, which
         takes about a minute.
     """
-    shipped = _shipped()
+    shipped = shipped()
     return shipped if shipped is not None else refit(wordings, say)
 
 
@@ -53,7 +53,8 @@ def refit(
     return wide.fit(harmless, say=say)
 
 
-def _shipped() -> Weights | None:
+def shipped() -> Weights | None:
+    """The weights in `data/`, None if they were fitted on other rules or reports."""
     folder = files("guidebot.safety") / "data"
     try:
         lock = (folder / "wide.lock").read_text(encoding="utf-8").strip()

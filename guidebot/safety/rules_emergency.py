@@ -14,7 +14,7 @@ flow & stillgoing & limbpart|cutword @8
 pressing & cutword & stillgoing @9
 
 breathing:
-breathphrase @0 !device
+breathphrase @0
 windlost @0
 breathe & breathbad @5
 coughgag & nonstop @6
@@ -31,7 +31,7 @@ coughgag & redstuff @7
 nose & redstuff & flow @7
 
 cannot-pass:
-cantpass @0 !easyday
+cantpass @0
 strain & nothingout @7
 strain & pee|poo|cantpass & nothingout|yelp|nonstop @8
 pee|poo & yelp @5
@@ -106,7 +106,7 @@ nodrink & longday @10
 waterword & waternot & longday @9
 
 collapse:
-collapsed|dropdown|wontanswer @0 !device
+collapsed|dropdown|wontanswer @0
 cantgetup @0
 weak & suddenly @4
 
@@ -131,7 +131,7 @@ bittenby|snakey @0
 seebone & bone|meat @4
 seeword & flesh @3
 spiky & spikedo @4
-bigwound @0 !device
+bigwound @0
 dogfight & fightdo & limbpart|blood|open|neckish|bigwound|deep @10
 
 allergy-severe:

@@ -24,7 +24,7 @@ open & smell|pus|blood @5
 skinwhere & skinlook & skinlook @5
 
 no-weight:
-nofoot @0 !easyday
+nofoot @8 !easyday
 legup & leg|foot & suddenday @7 !easyday
 
 lameness-worse:

@@ -10,7 +10,6 @@ from guidebot.safety.scope import scopes
 from guidebot.safety.spans import Found, find
 from guidebot.safety.tokens import split
 
-
 HERE = Path(__file__).parent
 
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 import itertools
 
 import pytest
+from safety_common import plain_cases, signs
 
 from guidebot.domain.sign import Tier
 from guidebot.linear.weights import Weights
 from guidebot.safety.judge import judge
 from guidebot.safety.signs import BY_KEY
 from guidebot.text import clean
-from safety_common import plain_cases, signs
 
 PLAIN = {case[0]: case[1] for case in plain_cases()}
 DENIED = {case[0]: case[2] for case in plain_cases()}

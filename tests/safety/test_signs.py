@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 
 import pytest
+from safety_common import plain_cases
 
 from guidebot.domain.sign import Sign, Tier
 from guidebot.safety import rules
 from guidebot.safety.signs import BY_KEY, HEADLINE, SIGNS, STOP_AND_CALL
-from safety_common import plain_cases
 
 # A number beside a unit or a count of pills; ten minutes and 24 hours are no doses.
 _DOSE = re.compile(r"\b\d+(?:\.\d+)?\s*(?:mg|ml|g|mcg|tablets?|pills?|drops?|/kg|per kg)\b", re.I)
