@@ -24,8 +24,8 @@ CONCEPTS: dict[str, str] = {
 NOT = "<not>"
 """Stands for every denying or failing helper: `won't`, `can't`, `isn't`, `not`, `refuses`."""
 NOT_FORMS = frozenset(
-    "not nt wont cant cannot couldnt wouldnt doesnt dont didnt isnt arent wasnt werent hasnt havent "
-    "hadnt aint never refuses refused refusing unable stopped".split()
+    "not nt wont cant cannot couldnt wouldnt doesnt dont didnt isnt arent wasnt werent hasnt "
+    "havent hadnt aint never refuses refused refusing unable stopped".split()
 )
 FILLERS = frozenset(
     "the his her a an my its so really just very all completely still even right totally quite "
@@ -100,8 +100,7 @@ def entries(name: str, concepts: Mapping[str, str] = CONCEPTS) -> Iterator[tuple
         if entry.startswith("@"):
             yield from entries(entry[1:], concepts)
         elif entry:
-            for choice in product(*(part.split("/") for part in entry.split())):
-                yield choice
+            yield from product(*(part.split("/") for part in entry.split()))
 
 
 def build(common: frozenset[str], concepts: Mapping[str, str] = CONCEPTS) -> Lexicon:

@@ -39,8 +39,8 @@ def fit_net(
         The shipped weights if they were fitted on these rules and reports, else a new fit, which
         takes about a minute.
     """
-    shipped = shipped()
-    return shipped if shipped is not None else refit(wordings, say)
+    ready = shipped()
+    return ready if ready is not None else refit(wordings, say)
 
 
 def refit(

@@ -117,16 +117,16 @@ def main() -> None:
                 out.write(f"{name}\t{cue}\t{text}\n")
             else:
                 lost += 1
-                print(f"cue carries nothing: {name}: {cue}")
+                print(f"cue carries nothing: {name}: {cue}")  # noqa: T201 - a script tells
     for kind, lines in (("windows", windows()), ("blockers", blockers())):
         with (FROZEN / f"{kind}.tsv").open("w", encoding="utf-8") as out:
             for key, does, text in lines:
                 if does == "none":
                     lost += 1
-                    print(f"no text found for {key}")
+                    print(f"no text found for {key}")  # noqa: T201 - a script tells
                 else:
                     out.write(f"{key}\t{does}\t{text}\n")
-    print(f"{lost} without a text")
+    print(f"{lost} without a text")  # noqa: T201 - a script tells
 
 
 if __name__ == "__main__":

@@ -1,4 +1,4 @@
-"""The one verdict: faults end in a call, clinics may only add, asking is told apart from telling."""
+"""The one verdict: faults end in a call, clinics may only add, asking is no telling."""
 
 from __future__ import annotations
 
