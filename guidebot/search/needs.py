@@ -18,7 +18,7 @@ from guidebot.search.words import Query
 
 POOLED_K1 = 2.0
 POOLED_B = 0.3
-SETTINGS = FitSettings(ridge=1.0, stem_share=0.5, keep=4000, least_lines=1)
+SETTINGS = FitSettings(ridge=1.0, stem_share=0.7, keep=2000, least_lines=1)
 ASIDE = ("courtesy", "off-topic")
 """Classes of wordings that are no needs."""
 
