@@ -28,7 +28,9 @@ def command(ctx: click.Context, demo: bool) -> None:
 
 def _fields(function: Any) -> Any:
     for option in (
-        click.option("--sex", type=click.Choice(["male", "female", "unknown"])),
+        click.option(
+            "--sex", type=click.Choice(["male", "female", "unknown"]), help="For he and she."
+        ),
         click.option("--side", type=click.Choice(["left", "right"]), help="Leg with the device."),
         click.option("--sleeve", help="A sleeve of the guide: standard or extended."),
         click.option("--part", "parts", multiple=True, help="An optional part the device has."),
@@ -92,7 +94,7 @@ def add(ctx: click.Context, dog: str, **given: Any) -> None:
 
 
 @command.command(name="list")
-@click.option("--json", "as_json", is_flag=True)
+@click.option("--json", "as_json", is_flag=True, help="Print the dogs as JSON.")
 @click.pass_context
 def list_(ctx: click.Context, as_json: bool) -> None:
     """List the dogs: id, name, fitting day, sleeve."""

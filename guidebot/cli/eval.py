@@ -17,7 +17,11 @@ SETS = ("answers", "verdicts", "chats", "signs")
 @click.command()
 @click.argument("which", type=click.Choice(["all", *SETS]), default="all")
 @click.option(
-    "--split", type=click.Choice(["dev", "test", "all"]), default="dev", show_default=True
+    "--split",
+    type=click.Choice(["dev", "test", "all"]),
+    default="dev",
+    show_default=True,
+    help="Questions of which authors.",
 )
 @click.option("--sets", type=click.Path(path_type=Path), metavar="DIR", help="The question sets.")
 @click.option("--json", "as_json", is_flag=True, help="Print the sheet as JSON.")

@@ -13,8 +13,10 @@ from guidebot.cli.dates import DAY, today
 @click.argument("dog")
 @click.option("--on", type=DAY, help="The day; today if left out.")
 @click.option("--hours", type=float, help="Hours worn, 0 for a day off.")
-@click.option("--skin", type=click.Choice(["fine", "faded", "stayed", "sore"]))
-@click.option("--gait", type=click.Choice(["usual", "better", "worse"]))
+@click.option(
+    "--skin", type=click.Choice(["fine", "faded", "stayed", "sore"]), help="The skin check."
+)
+@click.option("--gait", type=click.Choice(["usual", "better", "worse"]), help="The walk.")
 @click.option("--powder/--no-powder", default=None, help="Was the lining powdered?")
 @click.option("--cleared", is_flag=True, help="The veterinarian allowed wear again, after a sore.")
 @click.option("--note", default="", help="Your own words.")

@@ -84,6 +84,8 @@ def lines(answer: Answer, *, full: bool = True) -> Iterator[str]:
     if answer.outcome is Outcome.ANSWERED and first and full and first.body:
         yield ""
         yield from body_lines(first.body)
+        if answer.asks_back or answer.notes:
+            yield ""
     if answer.outcome is Outcome.UNSURE and answer.choices:
         shown = {p.id: p.title for p in answer.passages}
         for number, key in enumerate(answer.choices, start=1):
@@ -98,6 +100,8 @@ def lines(answer: Answer, *, full: bool = True) -> Iterator[str]:
         more = [f"{p.title} [{p.id}]" for p in answer.passages[1:4]]
         if more:
             yield fill("See also: " + "; ".join(more), "  ", "")
+    if answer.verdict and answer.verdict.cites:
+        yield fill("Verdict from: " + ", ".join(answer.verdict.cites), "  ", "")
     yield fill(f"Caution: {answer.caution}")
     yield (
         f"Guide {answer.guide.version} ({answer.guide.hash}), "

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import accumulate
+
 from guidebot.domain.answer import Answer, Cited, Outcome
 from guidebot.domain.guide import Guide
 from guidebot.reply import phrases
@@ -61,7 +63,7 @@ class Composer:
             lead = phrases.OTHER_LANGUAGE if looks_foreign(text) else phrases.NOT_IN_GUIDE
             return self.outcome(outcome, lead, judgement)
         hits = found.hits
-        passages = tuple(_cited(hit) for hit in hits)
+        passages = _cited(hits)
         choices: tuple[str, ...] = ()
         notes = [*reading.notes, *self._mentions(judgement)]
         if outcome is Outcome.UNSURE:
@@ -129,14 +131,18 @@ class Composer:
         )
 
 
-def _cited(hit: Hit) -> Cited:
-    passage = hit.passage
-    return Cited(
-        passage.id,
-        passage.title,
-        passage.answers,
-        passage.short,
-        passage.body,
-        hit.score,
-        passage.path,
+def _cited(hits: tuple[Hit, ...]) -> tuple[Cited, ...]:
+    """The passages as shown; further ones of the first need rank, and score, behind the others."""
+    scores = accumulate((hit.score for hit in hits), min)
+    return tuple(
+        Cited(
+            hit.passage.id,
+            hit.passage.title,
+            hit.passage.answers,
+            hit.passage.short,
+            hit.passage.body,
+            score,
+            hit.passage.path,
+        )
+        for hit, score in zip(hits, scores, strict=True)
     )
