@@ -9,6 +9,7 @@ from typing import Any
 import click
 
 from guidebot.cli.dates import DAY
+from guidebot.cli.guide import plain_guide
 
 
 def _store(ctx: click.Context) -> Any:
@@ -63,9 +64,7 @@ def _values(
         "target_hours": target,
     }
     if sleeve or parts:
-        from guidebot.reply.compiled import open_compiled
-
-        device = open_compiled(ctx.obj.get("content")).guide.device
+        device = plain_guide(ctx).device
         sleeves = [kind.key for kind in device.sleeves]
         optional = [part.key for part in device.parts if part.optional]
         if sleeve and sleeve not in sleeves:

@@ -7,6 +7,7 @@ from datetime import date
 import click
 
 from guidebot.cli.dates import DAY, today
+from guidebot.cli.guide import plain_guide
 
 
 @click.command()
@@ -50,7 +51,6 @@ def command(
     from guidebot.domain.case import DiaryEntry, Gait, Restriction, Skin
     from guidebot.errors import InputError
     from guidebot.plan.plan import make_plan, plan_line
-    from guidebot.reply.compiled import open_compiled
 
     day = on or today()
     if day > today() and on is not None and restrict is None:
@@ -63,7 +63,7 @@ def command(
             "a sore and its clearing cannot be of one day",
             remedy="Note the clearing on the day on which wear starts again",
         )
-    guide = open_compiled((ctx.obj or {}).get("content")).guide
+    guide = plain_guide(ctx)
     for activity in (restrict, lift):
         known = [*guide.activities, "wear", "all"]
         if activity is not None and activity not in known:
@@ -94,4 +94,4 @@ def command(
         return
     following = day if cleared else day + timedelta(days=1)
     plan = make_plan(guide.protocol, case, following)
-    click.echo(f"Noted. {following.isoformat()}: {plan_line(plan, case.dog)}")
+    click.echo(f"Noted. {following.isoformat()}: {plan_line(plan, f'{case.dog} ({case.id})')}")

@@ -10,7 +10,7 @@ from pathlib import Path
 import click
 
 from guidebot.cli.dates import DAY, today
-from guidebot.cli.main import progress
+from guidebot.cli.guide import plain_guide
 
 
 @click.command()
@@ -45,7 +45,6 @@ def command(
     from guidebot.plan.plan import make_plan, plan_json
     from guidebot.plan.wear import ramp
     from guidebot.render.day_plan import as_text
-    from guidebot.reply.compiled import open_compiled
 
     case = Case(id="", dog="")
     if case_id is not None:
@@ -59,7 +58,7 @@ def command(
         case = replace(case, target_hours=target)
     if case.fitted is None:
         raise InputError("the fitting day is not known", remedy="Give it with --fitted")
-    protocol = open_compiled(ctx.obj["content"], say=progress(ctx)).guide.protocol
+    protocol = plain_guide(ctx).protocol
     day = on or today()
     plan = make_plan(protocol, case, day)
     if svg is not None:

@@ -8,6 +8,7 @@ from datetime import date
 import click
 
 from guidebot.cli.dates import DAY, today
+from guidebot.cli.guide import plain_guide
 
 
 @click.command()
@@ -23,12 +24,11 @@ def command(ctx: click.Context, on: date | None, as_json: bool, demo: bool) -> N
     from guidebot.cases.store import open_store
     from guidebot.plan.plan import make_plan, plan_json, plan_line
     from guidebot.plan.said import said_date
-    from guidebot.reply.compiled import open_compiled
 
     day = on or today()
     with open_store(demo_path() if demo else None) as store:
         cases = store.cases()
-    protocol = open_compiled((ctx.obj or {}).get("content")).guide.protocol
+    protocol = plain_guide(ctx).protocol
     lines: list[tuple[bool, str, str]] = []
     for case in cases:
         if case.fitted is None or case.fitted > day:
