@@ -94,4 +94,5 @@ def command(
         return
     following = day if cleared else day + timedelta(days=1)
     plan = make_plan(guide.protocol, case, following)
-    click.echo(f"Noted. {following.isoformat()}: {plan_line(plan, f'{case.dog} ({case.id})')}")
+    line = plan_line(plan, f"{case.dog} ({case.id})")
+    click.echo(f"Noted. {following.isoformat()}: {line}")
