@@ -35,14 +35,15 @@ FILLERS = frozenset(
 """Words that may stand between the words of a phrase without parting it."""
 CONTEXT = frozenset(
     (
-        "allover ankle back backlegs baldwhere barefold belly bellyword birth body breathe "
-        "brokeword bum chest cloth daysstill device devicecue emmany eye eyespot face faceword "
-        "foot footword fur groin gums handto head heard heatcause heatword height human itchcause "
-        "jointword knee labourword leg licklong limbpart longday longtime many missingpart mouth "
-        "nonstop nose nothingout nothingup nowstart once opword otherleg otherpet own part "
-        "partany partless passnot passwater pawpads pee poo popwhere pregword refuselong "
-        "refusewhen shell sincelong skin skinwhere slideagain spot staysmark staytime sting "
-        "stitches strapword suddenday toes toeword touch vehicle waternot waterword withoutdev "
+        "allover amount ankle back backlegs baldwhere barefold belly bellyword birth body "
+        "breathe brokeword bum chest cloth daysstill device devicecue dogend dryout emmany "
+        "eye eyespot face faceword foot footword fur groin gums handto head heard heatcause "
+        "heatword height human itchcause jointword knee labourword leg licklong limbpart "
+        "longday longtime lowerleg many missingpart mouth nonstop nose notblood nothingout "
+        "nothingup nowstart once oneside opword otherleg otherpet own part partany partless "
+        "passnot passwater pawpads pee poo popwhere pregword refuselong refusewhen shell "
+        "sincelong skin skinwhere slideagain spot staysmark staytime stiffwith sting stitches "
+        "strapword suddenday toes toeword touch vehicle waternot waterword withoutdev "
     ).split()
 )
 """Concepts a denial does not touch: they say where and when, or are denials themselves."""

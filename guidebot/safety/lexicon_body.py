@@ -107,8 +107,9 @@ FLUID: dict[str, str] = {
     "pus": (
         "pus, ooze, oozy, weep, weepy, seep, discharge, goo, gunk, gooey, yellow stuff, slime, "
         "slimy, leak, crusty, crust, scab, yellow liquid, ichor, stuck to, glued, clear liquid, "
-        "clear fluid, yellow crust, green, yellowish, custard, glistening, matted, tacky, "
-        "moisture, oozes, wet spot, wet patch, wet hole, always wet, wet and"
+        "clear fluid, yellow crust, yellowish, custard, glistening, matted, tacky, moisture, "
+        "oozes, wet spot, wet patch, wet hole, always wet, wet and, greenish ooze, green stuff, "
+        "green goo, green slime"
     ),
     "smell": (
         "smelly, stinky, whiff, odor, odour, rotten, cheesy, off meat, rank, funky, =stench, "

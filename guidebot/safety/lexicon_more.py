@@ -451,12 +451,12 @@ MORE: dict[str, str] = {
         "pulp, mushy, scraped, chafed"
     ),
     "skinwhere": (
-        "@limbpart, @groin, @skin, skin, heel, liner, pad, under the strap, under the brace, "
-        "under the sleeve, under the pad, under it, underneath, beneath, armpit of ~ leg, top "
-        "edge, took it off, took ~ off, lifted ~ off, brace off, peeled ~ off, inside of ~ "
-        "sleeve, inside of the brace, lining, where the strap, where the pad, where the brace, "
-        "where the sleeve, where the buckle, where it rubs, where it sits, behind ~ heel, "
-        "sleeve, strap area, edge of the, spot, patch, place"
+        "@limbpart, @groin, @skin, skin, heel, under the strap, under the brace, under the "
+        "sleeve, under the pad, under it, underneath, beneath, armpit of ~ leg, top edge, took "
+        "it off, took ~ off, lifted ~ off, brace off, peeled ~ off, inside of ~ sleeve, inside "
+        "of the brace, where the strap, where the pad, where the brace, where the sleeve, where "
+        "the buckle, where it rubs, where it sits, behind ~ heel, strap area, edge of the, "
+        "spot, patch, place, inside of the sleeve"
     ),
     "legup": (
         "carry, carries, carrying, carried, hold up, holds up, holding up, held up, lifts, "
@@ -610,8 +610,8 @@ MORE: dict[str, str] = {
     "baldword": (
         "@bald, no hair, not a hair, without hair, fluffless, furless, cardigan, teddy bear, "
         "old teddy, broken hairs, hairs ~ broken, hairs ~ short, freckles, see ~ skin, see the "
-        "skin, razor, tan line, brazilian, peach, fuzz, worn thin, worn away, thin as, shaved "
-        "look, moth eaten, plucked, mange"
+        "skin, razor, tan line, brazilian, fuzz, worn thin, worn away, thin as, shaved look, "
+        "moth eaten, plucked, mange, peach fuzz"
     ),
     "baldwhere": (
         "strap, belt, cuff, sleeve, ankle, shin, thigh, heel, leg, elastic, knee, groin, where, "
@@ -729,5 +729,100 @@ MORE: dict[str, str] = {
     "pregword": (
         "puppy, puppies, pups, whelping, birth, labour, labor, contractions, contracting, "
         "waters broke, waters went, babies, litter"
+    ),
+    "notblood": (
+        "beetroot, ketchup, dye, dyed, hair dye, paint, painted, in the wash, colour run, "
+        "juice, syrup, jam, cordial, film, movie, show, fake, emulsion, rust, tomato, tomatoes, "
+        "red wine, wine, squash, blackcurrant, bled colour, bled color, mine, my shirts, white "
+        "shirts, white towels, blueberry, lipstick, butcher days, stain remover"
+    ),
+    "eyeact": (
+        "squint, squinting, squints, winking, winks, wink, half shut, half closed, squeezed "
+        "shut, keeps it shut, clamped shut, glued shut, sealed shut, bulges, bulging, sticking "
+        "out, popping out, watering, weeping, streaming, cloudy, milky, opens the right one, "
+        "opens the left one, third eyelid, rubbing ~ face, rubs ~ face, scrubbing ~ face, "
+        "dragging ~ cheeks, pawing at ~ face"
+    ),
+    "oneside": (
+        "one side, one eye, other one, left side, right side, since, wont open, hasnt opened, "
+        "like a frog, like a marble, further than, hit, bush, branch, twig, thorn, rose, "
+        "bramble, hedge, cat, stick, ball, spray, sun cream, dart, block, grass seed, won, "
+        "swiped, only the right, only the left"
+    ),
+    "amount": (
+        "whole bag, entire bag, the entire, whole packet, half a bag, half a bunch, whole bulb, "
+        "jug of, a jug, handful, fewer now, had forty, all gone, licked clean, tipped over, "
+        "whole tin, whole box, whole cake, lapped, chomped, gone from, empty, none left, none "
+        "remaining, only stumps, bite marks, teeth marks, in bits, in tiny pieces, all over ~ "
+        "nose, on ~ whiskers, burped, breath smells, green mouth, blue mouth, blue beard, "
+        "polished clean, looks guilty, missing, the lot, half of it, a few of them, nine of "
+        "them, crunched, regrets nothing, asleep beside, dog grinning, very pleased, looking "
+        "pleased"
+    ),
+    "dogend": (
+        "in the dog, down him, down her, dog asleep, dog grinning, dog burped, dog is asleep, "
+        "dog had, dog has had, went down him, went down her, in his breakfast, in her "
+        "breakfast, in his bowl, in her bowl, in ~ dinner, looks guilty, empty one, is empty, "
+        "flat and silver, bag torn, lid off, nothing left"
+    ),
+    "lowerleg": (
+        "lower half, bottom half, lower part, bottom part, lower leg, lower bit, bit below ~ "
+        "knee, below the hinge, below the knee, the paw, the foot, the shin, the arm, her arm, "
+        "his arm, front leg, back leg, hind leg, the leg, his leg, her leg, foots, paws"
+    ),
+    "floppybad": (
+        "swings, swings loose, swinging, dangles, dangling, just hangs, hangs down, hanging, "
+        "goes round, turns any way, spins round, wobbles, wobbly in two, flops, stayed hanging, "
+        "stayed behind, like a dolls, like a doll, like a bell rope, a z in it, got a z, points "
+        "at the, pointing at the, pointed at the, pointing to the, points to the, pointing "
+        "backwards, grate, grates, grating, grinding, crunches, folded outwards, folded "
+        "inwards, halfway down, shouldnt be, no resistance, like a pepper mill, chicken "
+        "drumstick, empty sleeve, camping chair, loose tap, any direction, like rubber, inside "
+        "out, other way round, back to front, no say in where"
+    ),
+    "stiffword": (
+        "stiff, rigid, stiff as wood, ironing board, stiff legged, legs rigid, flopped, keeled, "
+        "went hard, all hard, swimming on, paddling on, buzzing, vibrating, twitched, "
+        "twitching, jerking, snapping at, rattle on the floor, chomping, chomping at nothing, "
+        "jaw chomping, teeth chattering, eyes wide open, shivering without"
+    ),
+    "stiffwith": (
+        "drool, drooling, foam, foaming, wet himself, wet herself, wee, weed, bumps into, "
+        "blank, came round, confused, minutes, ninety, seconds, not there, didnt know, like a "
+        "fish, on the carpet, on the floor, on the rug, on the tiles, like a phone, silent "
+        "phone, wont quit, two blankets, jaw, chomping, twitching, jerking, trembling, eyes "
+        "open, eyes wide open, number four, again"
+    ),
+    "goes": (
+        "gone the way of custard, way of custard, nothing solid, nothing ~ solid, eleven bags, "
+        "lost count, out of her like a tap, out of him like a tap, returning it, in "
+        "instalments, up and up, breakfast up, water up, foam up, runny runny, now just water, "
+        "fourth time, fifth time, sixth time, third time this, four times since, five times "
+        "since, six times since, keeps returning, comes straight back up, straight through him, "
+        "straight through her, hosing, firehose, burst pipe"
+    ),
+    "pressend": (
+        "pressed, pressing, pressed twenty minutes, held it, holding it, squeezing, sat on it, "
+        "wrapped it, wrap, towel, towels, nappy, nappies, kitchen roll, washing up bowl, thumb, "
+        "cloth, bandage, sheet, sock, socks"
+    ),
+    "bleedon": (
+        "wont stop, doesnt stop, didnt stop, cant get it to stop, isnt stopping, keeps coming, "
+        "pulsing out, pumping, sodden, soaking, soaked, dripping, drips every, filled the, "
+        "puddles, pooling, sprays, maroon, crimson, on the ceiling, up the walls, up the "
+        "fridge, painting the hallway, repainting, trail, leaking, red, fountain, gone through "
+        "the whole, going through"
+    ),
+    "drylift": (
+        "leg up, lifting left, lifts his leg, lifting his leg, leg lifting, squats, squatting, "
+        "squat, crouches, crouching, pushing, groaning, strains, straining, lamp post, "
+        "lamppost, tree, every tree, each tree, doggy position, on the lawn, on the grass, "
+        "tries, tried, in position"
+    ),
+    "dryout": (
+        "not a drop, dry pavement, bone dry, nothing, nothing came, nothing comes, stays dry, "
+        "wee none, none, a single drop, single drop, one drop, only a dot, unwatered, without "
+        "doing anything, zero, today zero, only groaning, squealing, yelps on, trembles, gives "
+        "up, no drop, nothing happens, nothing comes out, not one drop"
     ),
 }

@@ -5,7 +5,7 @@ TALK: dict[str, str] = {
         "no, not, never, none, without, zero, neither, nor, isnt, arent, wasnt, werent, doesnt, "
         "dont, didnt, hasnt, havent, hadnt, wont, cant, cannot, couldnt, wouldnt, aint, free "
         "of, free from, nothing, nobody, no sign of, no signs of, hardly any, absence of, clear "
-        "of, nope, nil, minus, nowhere, nt"
+        "of, nope, nil, minus, nowhere, nt, isnt a, nobody got, neither of them, none of"
     ),
     "negfake": (
         "not only, not just, not sure, not kidding, not joking, not certain, not gonna lie, not "
@@ -87,7 +87,11 @@ TALK: dict[str, str] = {
         "which of these, which would, which is scarier, if it were, were to happen, read about "
         "dogs, in dogs, how do i check them, would vomiting, could stress, can braces, does "
         "heatstroke, were he ever, were she ever, what would the first, reading ahead, studying "
-        "your, want to practise, could that happen, which could wait"
+        "your, want to practise, could that happen, which could wait, describe, why can, why "
+        "do, may a, ever seen, quiz, worst case, flashcards, to be ready, with short haired, "
+        "which symptoms, my nightmare, nightmares is, nightmare is, imagine a, imagine "
+        "disasters, imagining, would look like, a case for my exam, made up, will surely ask, "
+        "ever cut, can an, can a, do sores, which spare"
     ),
     "pastword": (
         "last year, last summer, last winter, last spring, last autumn, last fall, last month, "
@@ -128,7 +132,11 @@ TALK: dict[str, str] = {
         "investigated, since april, since may, since june, was last month, last xmas, was "
         "november, that was november, was last, repaired, no lameness after, the all clear, "
         "winter before last, a reaction to, vet made him, weeks ago and never, three months "
-        "ago, gone in a day, solid now, works now, closed in"
+        "ago, gone in a day, solid now, works now, closed in, week one only, years before, the "
+        "previous, closed case, cleared in, closed the file, is history, healed over, two "
+        "fitters ago, once had, he once, she once, straight after the rupture, knee history, "
+        "history in one line, no further incidents, taught us, a year ago, has gone furs, "
+        "yesterdays limp, only week one, during week one"
     ),
     "nowword": (
         "now, today, tonight, this morning, this afternoon, this evening, since yesterday, "
@@ -170,7 +178,15 @@ TALK: dict[str, str] = {
         "pup, a stray, my hens, a hen, the hens, chickens, cow, calf, lamb, ewe, my horse, my "
         "heel, my shin, my belly, my tummy, my stitches, my other leg, my thigh, my calf, my "
         "hamstring, my mouth, my tooth, my teeth, my chest, my ribs, my elbow, my hair, my "
-        "sock, my shoes"
+        "sock, my shoes, auntie, grandson, granddaughter, plumber, partner has, partner faints, "
+        "my partner faints, landlord, friend fainted, friend has, colleagues, twins, tomcat, "
+        "our old tom, cows, robot vacuum, my phone, greenhouse, ceiling, tomatoes, lawn mower, "
+        "horror film, crime show, butcher show, film crew, the car overheated, car overheated, "
+        "its me, me whos, mine not his, my rash, daughters, sons nose, grandsons, rose bushes, "
+        "teapot, fence post, garage door, our first dog, first dog, a client arrives, a bird, "
+        "the goose, stunt man, the fitter, fitter ill, soup, painted the, had a nasty, some "
+        "drunk, velcro broke my, my boots, the train, neighbours cat, the courier, box arrived, "
+        "goose, son has, pipe burst, baby vomited, baby has"
     ),
     "selfsubj": ("i, im, ive, we, weve, id, ill, were, me, myself, our"),
     "dogword": (
@@ -248,6 +264,12 @@ TALK: dict[str, str] = {
         "the system, in shock at, sticker shock, struck by how, struck dumb, knocked out by, "
         "knock on wood, knock it off, out cold by nine, out like a light, crashed out, crash "
         "course, crash test, crashed on the sofa, dropped off, passed out happy, dead to the "
-        "world after, slept like the dead"
+        "world after, slept like the dead, under the weather forecast, fever dream, temperature "
+        "check, hit me like, knocked out cold, green about the gills, once bitten, drew blood, "
+        "got stung at, black hole, hot tip, coughed up in full, hurts the eyes, barked the "
+        "house down, screamed the house down when, house down when, bloodbath in the, choking "
+        "on paperwork, nerves frayed, fingers crossed, kicked myself, hits the road, brick "
+        "wall, milk this, blood red, blood stain, blood curdling, stabbing noises, sick in the "
+        "head, skin like a peach, quiet as, wet dog"
     ),
 }

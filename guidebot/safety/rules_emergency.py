@@ -2,16 +2,18 @@
 
 EMERGENCY = """
 bleeding-heavy:
-blood & heavy|nonstop @7
-crimescene|redfloor @0
+blood & heavy|nonstop @7 !notblood
+crimescene|redfloor @10 !notblood
 soakthrough & limbpart|redstuff|blood|open|pressing|cutword @10
-redstuff & heavy & limbpart|open|cutword @8
+redstuff & heavy & limbpart|open|cutword @8 !notblood
 open|cutword & flow & stillgoing @9
 pressing & stillgoing & flow|blood|redstuff|cloth @10
 cloth & clothfull & pressing|cutword|limbpart|stillgoing|redstuff @8
 flow & stillgoing & flow|cutword|limbpart @8
 flow & stillgoing & limbpart|cutword @8
 pressing & cutword & stillgoing @9
+pressend & bleedon & stillgoing|flow|cutword|limbpart @12 !notblood
+blood & bleedon @6 !notblood
 
 breathing:
 breathphrase @0
@@ -38,16 +40,19 @@ pee|poo & yelp @5
 strain & yelp & pee|poo|strain @6
 passwater & passnot & sincelong & strain|yelp @12
 strain & sincelong & passnot @8
+drylift & dryout @6
 
 eye:
 eye & eyebad @4 !fur
 mouthacid & eye @6
 eyespot & ingesteye @6
+eyeact & oneside @6
 
 poison:
 ate & poisonfood|poisonthing @7
 gonepack & poisonfood|poisonthing @6
 medpoison @0
+poisonfood|poisonthing & amount @6
 
 medicine-taken:
 ate & medicine @6 !own
@@ -60,6 +65,7 @@ ate & own & gonepack|double @8
 pillthing & pillgone & human|otherpet @8
 pillthing & pillgone & double|ate @8
 gavehuman & gave|ate|pillthing|sincelong @10
+pillthing|painkiller & dogend @6
 
 seizure:
 fitsure @0
@@ -71,6 +77,7 @@ eye & fit @4
 fitlook & fitlook & nowstart @8
 wobble & nowstart @6 !device
 legsgone & legsfail & nowstart @8
+stiffword & stiffwith @6
 
 limb-broken:
 leg|ankle|foot|knee|legmove & wrongangle @5
@@ -79,6 +86,7 @@ bone & seebone @5
 leg|foot|ankle & broken @4 !device
 leg & cantmove @4
 legmove & legwrong & suddenday @8 !easyday !strapword
+lowerleg & floppybad @4 !strapword
 
 severe-pain:
 scream & nonstop @6
@@ -100,6 +108,7 @@ vomit & runs @12
 vomit|runs & weak|drool|noeat @8
 emesis & emmany & emmany @8
 tummyout & emesis @6
+goes @0
 
 not-drinking:
 nodrink & longday @10

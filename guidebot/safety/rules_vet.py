@@ -19,8 +19,8 @@ footword & footfat @4
 skin-open:
 skin|spot|limbpart|groin|belly & open @5 !fur
 spot|limbpart|groin|skin & pus|smell @5
-blood & limbpart|groin|skin @6
-open & smell|pus|blood @5
+blood & limbpart|groin|skin @6 !notblood
+open & smell|pus|blood @5 !notblood
 skinwhere & skinlook & skinlook @5
 
 no-weight:
