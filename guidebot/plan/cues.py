@@ -175,7 +175,7 @@ WEARISH = re.compile(
 WALKISH = re.compile(r"\b(?:walk(?:s|ed|ing|ies)?|stroll|outings?|round the block|leash time)\b")
 NOT_WEAR = re.compile(
     r"\b(?:process|whole (?:thing|course|treatment|business)|treatment|recovery|heal\w*|dry|"
-    r"redness|fade|recheck|appointment|visit|cost|price|warranty|last (?:before|until)|"
+    r"fade|recheck|appointment|visit|cost|price|warranty|last (?:before|until)|"
     r"finger|fingers|deliver\w*|replace\w*|months? (?:does|will|do)|rest of (?:his|her) life|"
     r"for (?:life|good|ever)|forever|tight|strap|straps|powder|clean\w*|wash\w*|sleeve|screw|order|"
     r"inch(?:es)?|licking|lick|limp(?:ing)? last|swell\w*|gap|stop (?:the|wearing)|wean|"

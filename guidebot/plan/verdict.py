@@ -24,6 +24,7 @@ from guidebot.plan.days import (
     stage_start,
 )
 from guidebot.plan.said import ASK_FITTED, SAYS, capital, said_date, said_start
+from guidebot.plan.wear import Held, allowed_on
 from guidebot.plan.when import When
 
 
@@ -207,7 +208,25 @@ def _activity(protocol: Protocol, activity: Activity, now: Moment) -> Verdict:
             changes_on=starts,
             cites=(*found.cites, f"activities.yaml:{activity.stages[later.key].line}"),
         )
-    return _restricted(replace(found, text=" ".join(parts)), activity.key, now)
+    found = replace(found, text=" ".join(parts))
+    return _restricted(_held(protocol, activity, found, now), activity.key, now)
+
+
+def _held(protocol: Protocol, activity: Activity, found: Verdict, now: Moment) -> Verdict:
+    """After a sore or more limping nothing that follows the stages is free: ask first."""
+    if _common(activity) or not now.case.diary or now.on is None or now.case.fitted is None:
+        return found
+    for reason in allowed_on(protocol, now.case, now.on).reasons:
+        if reason.held in _STOPS and STRICTNESS[found.say] < STRICTNESS[Say.ASK_FIRST]:
+            text = (
+                f"{capital(activity.name)}: ask first. {amounts.why_text(reason)} "
+                "Ask your veterinarian before your dog does this again."
+            )
+            return replace(found, say=Say.ASK_FIRST, text=text, changes_on=None)
+    return found
+
+
+_STOPS = frozenset({Held.SORE, Held.LIMPING})
 
 
 def _next_change(
