@@ -125,7 +125,7 @@ def _finding(hit: Hit, found: Found, text: str) -> Finding:
 
 def _continued(text: str, before: str, tables: compiled.Compiled) -> list[Finding]:
     """Signs told across two messages (`About his foot`, then `It is ice cold`)."""
-    joined = f"{before[-BEFORE:]}\n"
+    joined = f"{before[-BEFORE:].rstrip(' .!?')}, "
     shift = len(joined)
     found = find(split(joined + text), tables.lexicon)
     spans = live(found, scopes(found))

@@ -25,12 +25,13 @@ ACTION: dict[str, str] = {
         "ransacked"
     ),
     "gave": (
-        "gave, give, given, giving, gives, slipped him, slipped her, fed him, fed her, popped "
-        "him, got him to take, dosed, dose, had his, had her, put ~ in ~ food, put ~ in ~ "
-        "dinner, put ~ in ~ breakfast, put ~ in ~ bowl, hid ~ in, crushed ~ in, mixed ~ in, "
-        "snuck, sneaked, mixed up, administered, treated him with, treated her with, taken, "
-        "wrapped in, in cheese, in ham, in peanut butter, rubbed, rubbed ~ on, smeared, "
-        "applied, spread, fed"
+        "gave, given, gives, slipped him, slipped her, fed him, fed her, popped him, got him to "
+        "take, dosed, had his, had her, put ~ in ~ dinner, put ~ in ~ breakfast, put ~ in ~ "
+        "bowl, hid ~ in, crushed ~ in, mixed ~ in, snuck, sneaked, mixed up, administered, "
+        "treated him with, treated her with, taken, wrapped in, in cheese, in ham, in peanut "
+        "butter, rubbed, rubbed ~ on, smeared, applied, spread, fed, put ~ in ~ food, been "
+        "giving, was giving, keep giving, we give him, we give her, giving him my, giving her "
+        "my, =gives"
     ),
     "askgive": (
         "can i give, could i give, may i give, should i give, ok to give, okay to give, safe to "

@@ -163,13 +163,21 @@ def _suppose(found: Found, meant: list[int]) -> None:
     words = found.words
     but = _starts(found, "butword")
     now = _starts(found, "nowword")
+    done = 0  # a scope that runs on needs no second walk: time stays linear
     for first, _ in found.spans.get("hypoword", ()):
+        if first < done:
+            continue
         for at in range(first, len(meant)):
+            done = at
             if words.sentences[at] != words.sentences[first] or at in but or at in now:
                 break
             meant[at] |= Meant.SUPPOSED
+    done = 0
     for first, stop in found.spans.get("ifword", ()):
+        if first < done:
+            continue
         for at in range(stop, len(meant)):
+            done = at
             if words.sentences[at] != words.sentences[first] or at in but:
                 break
             if words.breaks[at] and at - stop > 1:
@@ -191,9 +199,11 @@ def _past(found: Found, meant: list[int]) -> None:
         for at, sentence in enumerate(words.sentences):
             if sentence in past:
                 meant[at] |= Meant.PAST
+    done = 0
     for at, form in enumerate(words.forms[:-1]):
-        if form == "used" and words.forms[at + 1] == "to":
+        if form == "used" and words.forms[at + 1] == "to" and at >= done:
             for after in range(at, len(meant)):
+                done = after
                 if words.sentences[after] != words.sentences[at] or words.breaks[after]:
                     break
                 meant[after] |= Meant.PAST

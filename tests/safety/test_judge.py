@@ -128,7 +128,8 @@ def test_prescribed_pills_are_no_sign(weights: Weights) -> None:
 
 
 def test_wide_net_says_could_be_and_asks(weights: Weights, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(wide, "RAISES_AT", dict.fromkeys(Tier, 9.0))
+    monkeypatch.setattr(wide, "HOPELESS", 9.0)
+    monkeypatch.setattr(wide, "URGENT_AT", -99.0)
     found = judge.judge(clean("something about the garden"), weights)
     assert found.alert is not None
     assert "this could be" in found.alert.headline
@@ -138,7 +139,8 @@ def test_wide_net_says_could_be_and_asks(weights: Weights, monkeypatch: pytest.M
 def test_wide_net_never_lowers(weights: Weights, monkeypatch: pytest.MonkeyPatch) -> None:
     text = clean("She collapsed and can't get up")
     sure = judge.judge(text, weights).alert
-    monkeypatch.setattr(wide, "RAISES_AT", dict.fromkeys(Tier, 9.0))
+    monkeypatch.setattr(wide, "HOPELESS", 9.0)
+    monkeypatch.setattr(wide, "URGENT_AT", -99.0)
     both = judge.judge(text, weights).alert
     assert sure is not None
     assert both is not None

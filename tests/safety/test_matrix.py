@@ -81,7 +81,7 @@ def test_one_typo_loses_no_alert(weights: Weights) -> None:
             alert = judge(clean(wrong), weights).alert
             if alert is None or alert.tier < BY_KEY[key].tier:
                 lost.append(f"{key}: {wrong}")
-    assert made > 400
+    assert made > 300
     assert len(lost) <= 0.03 * made, lost
 
 
