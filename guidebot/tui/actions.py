@@ -26,29 +26,29 @@ class Actions(Base):
         while self.screen.is_modal:
             self.pop_screen()
 
-    def open_passage(self, key: str) -> None:
+    async def open_passage(self, key: str) -> None:
         """Show a passage in Talk."""
-        self.switch_mode("talk")
+        await self.action_area("talk")
         screen = self.screen
         if isinstance(screen, TalkScreen):
             screen.open_passage(key)
 
-    def action_area(self, name: str) -> None:
+    async def action_area(self, name: str) -> None:
         """Go to one of the main screens."""
         self.to_front()
         if self.current_mode != name:
-            self.switch_mode(name)
+            await self.switch_mode(name)
 
-    def action_hands(self, what: str) -> None:
+    async def action_hands(self, what: str) -> None:
         """Go to Hands on and begin."""
-        self.action_area("hands")
+        await self.action_area("hands")
         screen = self.screen
         if isinstance(screen, HandsScreen):
             screen.start(what)
 
-    def action_diary(self) -> None:
+    async def action_diary(self) -> None:
         """Write in the diary."""
-        self.action_area("today")
+        await self.action_area("today")
         screen = self.screen
         if isinstance(screen, TodayScreen):
             screen.action_diary(0)
@@ -97,10 +97,10 @@ class Actions(Base):
             self.choose_case(await asyncio.to_thread(desk.add, case))
             self.tell(desk.trouble or f"{case.dog} is kept on this machine only.")
 
-    def action_new_talk(self) -> None:
+    async def action_new_talk(self) -> None:
         """Forget what was said; alerts not yet read stay."""
         self.session.forget()
-        self.action_area("talk")
+        await self.action_area("talk")
         self.renew()
 
     def action_switch_look(self) -> None:

@@ -30,7 +30,7 @@ class Base(App[int]):
         """Go on with this dog."""
         raise NotImplementedError
 
-    def open_passage(self, key: str) -> None:
+    async def open_passage(self, key: str) -> None:
         """Show a passage in Talk."""
         raise NotImplementedError
 

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from datetime import date, datetime
 from fractions import Fraction
 from pathlib import Path
 from typing import Any
+
+from textual.worker import WorkerCancelled
 
 from guidebot.domain.activity import Say
 from guidebot.domain.answer import Answer, Cited, Outcome, Stamp, Verdict
@@ -15,6 +18,7 @@ from guidebot.domain.guide import Clinic, FitStep, Guide, HandsOnStep
 from guidebot.domain.passage import Need, Passage, Reviewed
 from guidebot.domain.protocol import Protocol, Quantity, Stage
 from guidebot.domain.sign import Alert, Tier
+from guidebot.text import clean
 from guidebot.tui.app import GuidebotApp
 from guidebot.tui.desk import Desk
 
@@ -164,7 +168,7 @@ class FakeTalk:
             raise RuntimeError("[/broken] \x1b[31m")
         more: dict[str, Any] = {}
         if len(self.heard) > 1:
-            more["read_as"] = f"stairs: {text.splitlines()[0][:40]}"
+            more["read_as"] = f"stairs: {clean(text).text.partition(chr(10))[0][:40]}"
         if "blood" in text:
             more["alert"] = ALERT
         if "stairs" in text:
@@ -206,7 +210,8 @@ async def settle(pilot: Any) -> None:
     for _ in range(3):
         running = [w for w in pilot.app.workers if w.group != "form" and not w.is_finished]
         if running:
-            await pilot.app.workers.wait_for_complete(running)
+            with suppress(WorkerCancelled):  # an exclusive one gave way to its successor
+                await pilot.app.workers.wait_for_complete(running)
         await pilot.pause()
 
 
