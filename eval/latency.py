@@ -120,12 +120,13 @@ def measure(name: str, code: str, keys: int, *args: str) -> dict[str, float | st
         terminal.until(b"Leave" if name == "bare" else b"Staff")
         paint = (time.perf_counter() - terminal.began) * 1000
         if name != "bare":
-            # The guide is open when the first answer stands on the screen.
-            time.sleep(0.5)
+            # A first question starts the talk; its answer stands when nothing more is painted.
+            terminal.quiet(1.5, WAIT)
             os.write(terminal.master, b"how do i wash it")
             terminal.quiet()
             os.write(terminal.master, b"\r")
-            terminal.until(b"Caution")
+            terminal.until(b"You asked")
+            terminal.quiet(1.5, WAIT)
         terminal.quiet()
         took = sorted(terminal.key(LETTERS[n % len(LETTERS)]) for n in range(keys))
     finally:

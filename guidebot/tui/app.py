@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 import threading
 from collections.abc import Callable
 from datetime import datetime
@@ -39,6 +40,7 @@ from guidebot.tui.steps import alert_of
 
 STOPPED = "stop-and-call"
 NEWS_SECONDS = 12.0
+SWITCH_SECONDS = 0.0005
 
 
 class GuidebotApp(Actions):
@@ -86,6 +88,9 @@ class GuidebotApp(Actions):
         for theme in look.LOOKS:
             self.register_theme(theme)
         self.theme = look.first_look()
+        # A key passes three threads (reader, loop, writer); each may wait this long for a search
+        # that holds the interpreter. The default of 5 ms is felt as 15 ms.
+        sys.setswitchinterval(SWITCH_SECONDS)
         self.call_after_refresh(self._open)
 
     def on_unmount(self) -> None:
