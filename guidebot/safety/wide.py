@@ -117,7 +117,7 @@ def findings(
         return []
     scores = dict(zip(weights.classes, weights.scores(tokens, stems), strict=True))
     key = likeliest(scores)
-    if key is None:
+    if key is None or (key in MEDICINE and _own_medicine(found)):
         return []
     start, end = _quote(found, weights, stems, key)
     return [
@@ -147,6 +147,14 @@ def likeliest(scores: Mapping[str, float]) -> str | None:
     return max(
         (key for key, sign in BY_KEY.items() if sign.tier is tier), key=lambda key: scores[key]
     )
+
+
+MEDICINE = frozenset(("medicine-taken", "medicine-asked"))
+
+
+def _own_medicine(found: Found) -> bool:
+    """Is it about what the veterinarian prescribed, and not about too much of it?"""
+    return "own" in found.spans and "double" not in found.spans
 
 
 def _quote(found: Found, weights: Weights, stems: Sequence[str], key: str) -> tuple[int, int]:
