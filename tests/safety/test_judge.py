@@ -148,7 +148,7 @@ def test_wide_net_never_lowers(weights: Weights, monkeypatch: pytest.MonkeyPatch
 
 
 def test_shipped_weights_belong_to_these_rules() -> None:
-    assert net.shipped() is not None, "rules or reports changed: refit (DEVELOPERS.md)"
+    assert net.shipped() is not None, "rules or reports changed: run guidebot.safety.refit"
 
 
 def test_empty_and_blank_are_quiet(weights: Weights) -> None:
