@@ -83,7 +83,7 @@ def _values(
 @click.argument("dog")
 @_fields
 @click.pass_context
-def add(ctx: click.Context, dog: str, **given: Any) -> None:
+def add(ctx: click.Context, /, dog: str, **given: Any) -> None:
     """Add a dog by its name; prints the id it got."""
     from guidebot.domain.case import Case
 
@@ -127,7 +127,7 @@ def show(ctx: click.Context, dog: str) -> None:
 @click.option("--name", help="A new name; the id stays.")
 @_fields
 @click.pass_context
-def edit(ctx: click.Context, dog: str, name: str | None, **given: Any) -> None:
+def edit(ctx: click.Context, /, dog: str, name: str | None, **given: Any) -> None:
     """Change what is kept about a dog."""
     from guidebot.errors import InputError
     from guidebot.render.case_json import case_text

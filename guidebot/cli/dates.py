@@ -7,7 +7,7 @@ from datetime import date
 import click
 
 
-class DayType(click.ParamType):
+class DayType(click.ParamType[date]):
     """A date as `YYYY-MM-DD`; `today` is understood."""
 
     name = "date"
