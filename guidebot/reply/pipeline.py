@@ -25,6 +25,8 @@ from guidebot.search.engine import SearchEngine
 from guidebot.search.words import Query
 from guidebot.text import Cleaned, clean
 
+LEAVE_NEEDS = 3
+"""Needs a question of permission may belong to: as many as an answer may be unsure between."""
 MEMORY = 6
 """Earlier messages of a conversation that the injury rules still see."""
 
@@ -139,8 +141,10 @@ class Assistant:
         if not cleaned.text:
             answer = self._composer.outcome(Outcome.NOT_IN_GUIDE, phrases.EMPTY, judgement)
             return Turn(answer, before)
-        reading = self._reader.read(cleaned.text, given, before.ask)
+        reading = self._reader.read(cleaned.text, given)
         found = self.engine.search(reading.text, reading.situation, before.query, before.need)
+        needs = [need for need, _ in found.scores.ranked[:LEAVE_NEEDS]]
+        reading = self._reader.judge_leave(reading, cleaned.text, given, needs, before.ask)
         answer = self._composer.compose(cleaned.text, judgement, reading, found)
         if answer.need is None:
             return Turn(answer, before)

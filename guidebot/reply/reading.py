@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
@@ -15,6 +16,9 @@ from guidebot.plan.verdict import Decision, Moment, decide, moment
 from guidebot.plan.when import When, read_when
 from guidebot.search.passages import Situation
 from guidebot.text import plain
+
+FOLLOW_UP_WORDS = 8
+"""Most words of a follow-up that takes what it asks leave for from the turn before."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,24 +78,15 @@ class Reader:
         # Built on the first question only: tables of words for every activity.
         return AskReader(self._guide.activities)
 
-    def read(self, text: str, given: Given, again: Ask | None = None) -> Reading:
-        """Read one message.
+    def read(self, text: str, given: Given) -> Reading:
+        """Day, sleeve and the words to be ranked; leave asked for is read by `judge_leave`.
 
         Args:
             text: the cleaned message.
             given: what is known beside it.
-            again: the question of permission the turn before asked, for a follow-up that only
-                changes the time ("and in month four?").
         """
         when = read_when(text, given.on)
         now = self._moment(given, when)
-        asks_back, verdict, notes = None, None, now.notes
-        ask = self._asks.read(text, when)
-        if ask is None and again is not None and when is not None:
-            ask = replace(again, tomorrow=False)
-        if ask is not None:
-            decision = self._decide(ask, given, when)
-            verdict, asks_back, notes = decision.verdict, decision.asks_back, decision.notes
         stage = now.stage(self._guide.protocol)
         situation = Situation(
             sleeve=self._sleeve(text, given),
@@ -105,7 +100,41 @@ class Reader:
             ranked = f"{text[:start]} {text[end:]}"
             if not ranked.strip(" .,?!"):
                 ranked = text
-        return Reading(ranked, situation, when, ask, verdict, asks_back, notes)
+        return Reading(ranked, situation, when, notes=now.notes)
+
+    def judge_leave(
+        self,
+        reading: Reading,
+        text: str,
+        given: Given,
+        needs: Sequence[str],
+        again: Ask | None = None,
+    ) -> Reading:
+        """The reading with its verdict, if the message asks for permission or an amount.
+
+        Args:
+            reading: from `read`.
+            text: the cleaned message.
+            given: what is known beside it.
+            needs: the first needs the message was ranked to.
+            again: what the turn before asked leave for: a follow-up may change only the time
+                ("and in month four?") or only the activity ("what about the sofa?").
+        """
+        ask = self._asks.read(text, reading.when, needs)
+        if ask is None and again is not None and len(text.split()) <= FOLLOW_UP_WORDS:
+            ask = self._asks.read(f"is it ok, {text.rstrip('?!. ')}?", reading.when, needs)
+            if ask is None and reading.when is not None:
+                ask = replace(again, tomorrow=False)
+        if ask is None:
+            return reading
+        decision = self._decide(ask, given, reading.when)
+        return replace(
+            reading,
+            ask=ask,
+            verdict=decision.verdict,
+            asks_back=decision.asks_back,
+            notes=decision.notes,
+        )
 
     def _decide(self, ask: Ask, given: Given, when: When | None) -> Decision:
         guide, case = self._guide, given.case
