@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 from guidebot.domain.answer import Answer, Outcome
 from guidebot.domain.sign import Alert, Tier
+from guidebot.safety.signs import BY_KEY
 
 WIDTH = 78
 _RULE = "!" * 60
@@ -44,7 +45,7 @@ def alert_lines(alert: Alert) -> Iterator[str]:
     """The alert block: what it is, what was noticed, what to do, whom to call."""
     word = "EMERGENCY" if alert.tier is Tier.EMERGENCY else "ALERT"
     yield _RULE
-    yield fill(f"{word}: {alert.headline}")
+    yield fill(f"{word}: {alert.headline.removeprefix('Emergency: ')}")
     if alert.quote:
         yield fill(f'You wrote: "{alert.quote}"')
     yield "Do this now:"
@@ -52,6 +53,9 @@ def alert_lines(alert: Alert) -> Iterator[str]:
         yield fill(line, "   ", f"{number}. ")
     if alert.asks:
         yield fill(f"Please tell us: {alert.asks}")
+    if alert.also:
+        names = (BY_KEY[key].name if key in BY_KEY else key for key in alert.also)
+        yield fill("Also noticed: " + "; ".join(names) + ". Tell them that too.")
     yield _RULE
 
 

@@ -89,11 +89,12 @@ def test_bytes_of_no_encoding_as_argument(run) -> None:
 def test_a_terminal_that_cannot_show_a_letter_still_gets_the_answer(run, encoding: str) -> None:
     for how in ([], ["--json"]):
         ran = run(
-            "ask", *how, "he is bleeding \u2192 \u4e2d\u6587 blood everywhere",
+            "ask", *how, "blood \u4e2d everywhere from his leg \u2192 help",
             PYTHONIOENCODING=encoding, PYTHONUTF8="0",
         )  # fmt: skip
         assert ran.code == 0
         assert "emergency" in ran.out.lower()
+        assert "everywhere" in ran.out
 
 
 def test_off_topic_ends_with_3(run) -> None:

@@ -88,7 +88,7 @@ MADE: dict[str, Answer] = {
         Outcome.ANSWERED,
         FIRST.quote,
         (FIRST,),
-        alert=alert(Tier.EMERGENCY, also=("other",)),
+        alert=alert(Tier.EMERGENCY, also=("skin-open", "other")),
         **COMMON,
     ),
     "vet-today": Answer(

@@ -15,6 +15,7 @@ from guidebot.domain.answer import Answer
 from guidebot.render import FORMATS
 from guidebot.render.as_json import as_plain, render
 from guidebot.reply.pipeline import Assistant
+from guidebot.safety.signs import BY_KEY
 
 TEXT, NUMBER, NONE = (str,), (int, float), type(None)
 # What the contract names, and no less. Keys may be added, none may go or change its type.
@@ -162,6 +163,15 @@ def test_rows_of_a_conversation_are_turns_and_conversations_do_not_mix(
 
 
 # ------------------------------------------------------------------------------ what stands first
+
+
+def test_a_second_sign_is_named(assistant: Assistant) -> None:
+    answer = assistant.answer("blood is pouring from his leg. his gums are blue")
+    assert answer.alert
+    assert answer.alert.also
+    shown = " ".join(FORMATS["text"](answer).split())
+    for key in (answer.alert.sign, *answer.alert.also):
+        assert BY_KEY[key].name in shown
 
 
 @pytest.mark.parametrize("name", [name for name, made in MADE.items() if made.alert])

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 
 import pytest
 
 from guidebot.domain.answer import Outcome
 from guidebot.domain.case import Case
+from guidebot.reply import pipeline
 from guidebot.reply.dialogue import Dialogue
 from guidebot.reply.pipeline import Assistant
+from guidebot.safety.judge import Judgement, judge
 from guidebot.search.engine import SearchEngine
+from guidebot.text import Cleaned
 
 ON = date(2026, 11, 20)
 
@@ -112,6 +116,21 @@ def test_conversations_do_not_know_of_each_other(assistant: Assistant) -> None:
     one.say("can she do the stairs on day 6")
     assert other.alert is None
     assert other.say("and in month four?") == assistant.answer("and in month four?", on=ON)
+
+
+def test_the_rules_see_the_messages_before(talk: Dialogue, monkeypatch: pytest.MonkeyPatch) -> None:
+    seen: list[tuple[str, ...]] = []
+
+    def note(text: Cleaned, net: object, remembered: Sequence[str] = ()) -> Judgement:
+        seen.append(tuple(remembered))
+        return judge(text, net, remembered)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(pipeline, "judge", note)
+    for number in range(9):
+        talk.say(f"message {number}")
+    assert seen[0] == ()
+    assert seen[2] == ("message 0", "message 1")
+    assert seen[8] == tuple(f"message {number}" for number in range(2, 8))
 
 
 def test_the_dog_may_change_between_turns(talk: Dialogue) -> None:
