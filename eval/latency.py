@@ -149,12 +149,9 @@ def main() -> None:
     ]
     for row in rows:
         print(json.dumps(row))
-    bare = rows[0]
     for row in rows[1:]:
-        print(
-            f"{row['name']}: first paint {float(row['first_paint_ms']) / float(bare['first_paint_ms']):.2f} "
-            f"times, key to echo p95 {float(row['p95_ms']) / float(bare['p95_ms']):.2f} times bare"
-        )
+        paint, echo = (float(row[k]) / float(rows[0][k]) for k in ("first_paint_ms", "p95_ms"))
+        print(f"{row['name']}: first paint {paint:.2f}, key to echo p95 {echo:.2f} times bare")
 
 
 if __name__ == "__main__":

@@ -23,8 +23,16 @@ class Actions(Base):
 
     def to_front(self) -> None:
         """Nothing may cover an alert: close the windows above the screen."""
-        while self.screen.is_modal:
-            self.pop_screen()
+        top = self.screen
+        if not top.is_modal:
+            return
+        if not top.is_mounted or not top.children:
+            # It is still being built, and would miss its own parts if it were closed now.
+            self.set_timer(0.05, self.to_front)
+            return
+        self.workers.cancel_node(top)
+        self.pop_screen()
+        self.call_later(self.to_front)
 
     async def open_passage(self, key: str) -> None:
         """Show a passage in Talk."""

@@ -10,6 +10,7 @@ from pathlib import Path, PurePath
 from typing import Any, ClassVar
 
 from textual import on, work
+from textual.await_complete import AwaitComplete
 from textual.binding import Binding, BindingType
 from textual.screen import Screen
 
@@ -156,6 +157,10 @@ class GuidebotApp(Actions):
         self.session.warn(alert)
         self.to_front()
         self.renew()
+
+    def pop_screen(self) -> AwaitComplete:
+        """Close the window on top; a second Enter in the palette finds it closed already."""
+        return super().pop_screen() if len(self.screen_stack) > 1 else AwaitComplete()
 
     def renew(self) -> None:
         """Show on the current screen what the session holds now."""

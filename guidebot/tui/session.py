@@ -108,6 +108,7 @@ class Session:
 
     def add(self, turn: Turn) -> None:
         """Keep an answered turn and show it."""
+        self.news = ""
         self.turns.append(turn)
         del self.turns[:-KEPT_TURNS]
         self.at = len(self.turns) - 1

@@ -7,7 +7,7 @@ import random
 from pathlib import Path
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 from textual import events
 from tui_fakes import Setup, ask, screen_text, settle
@@ -28,13 +28,14 @@ CHARS = {"left_square_bracket": "[", "slash": "/", "full_stop": ".", "space": " 
 @settings(
     max_examples=10,
     deadline=None,
+    phases=[Phase.explicit, Phase.reuse, Phase.generate],  # a run takes seconds: no shrinking
     suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow],
 )
 @given(keys=st.lists(st.sampled_from(KEYS), min_size=200, max_size=200))
 async def test_two_thousand_keys_do_not_crash_it(
     keys: list[str], monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
-    """10 runs of 200 keys; hypothesis shortens a run that crashes."""
+    """10 runs of 200 keys."""
     monkeypatch.setenv("GUIDEBOT_HOME", str(tmp_path))
     monkeypatch.setattr("guidebot.tui.clipboard.system_tool", lambda: None)
     setup = Setup()

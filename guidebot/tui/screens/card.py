@@ -49,6 +49,8 @@ class Form(ModalScreen["dict[str, Any] | None"]):
         self._show()
 
     def _show(self, fault: str = "") -> None:
+        if not self.query(Rows):  # closed before it was built
+            return
         field = self._fields[self._at]
         count = f"({self._at + 1} of {len(self._fields)}) " if len(self._fields) > 1 else ""
         self.query_one("#card-ask", Line).say(count + field.ask)
@@ -105,6 +107,8 @@ class Form(ModalScreen["dict[str, Any] | None"]):
             self._show(str(error))
 
     def _take(self, value: Any) -> None:
+        if not self.is_active:  # a second key, after the last reply
+            return
         self._replies[self._fields[self._at].key] = value
         if self._at + 1 < len(self._fields):
             self._at += 1
@@ -120,7 +124,8 @@ class Form(ModalScreen["dict[str, Any] | None"]):
 
     def action_leave(self) -> None:
         """Leave without keeping anything."""
-        self.dismiss(None)
+        if self.is_active:
+            self.dismiss(None)
 
 
 class Note(ModalScreen[None]):
@@ -144,4 +149,5 @@ class Note(ModalScreen[None]):
 
     def action_close(self) -> None:
         """Close."""
-        self.dismiss(None)
+        if self.is_active:
+            self.dismiss(None)

@@ -43,7 +43,9 @@ class PickDog(ModalScreen[str | None]):
 
     def on_mount(self) -> None:
         """Show the dogs."""
-        rows = self.query_one(Rows)
+        rows = self.query_one_optional(Rows)
+        if rows is None:  # closed before it was built
+            return
         rows.fill(self._rows)
         rows.highlighted = 0
         rows.focus()
@@ -53,14 +55,18 @@ class PickDog(ModalScreen[str | None]):
         if event.character and event.character.isdecimal():
             event.stop()
             if key := self.query_one(Rows).key_of(int(event.character)):
-                self.dismiss(key)
+                self._give(key)
 
     @on(OptionList.OptionSelected)
     def picked(self, message: OptionList.OptionSelected) -> None:
         """Enter or a click."""
         message.stop()
-        self.dismiss(message.option_id)
+        self._give(message.option_id)
 
     def action_leave(self) -> None:
         """Leave."""
-        self.dismiss(None)
+        self._give(None)
+
+    def _give(self, key: str | None) -> None:
+        if self.is_active:  # else: a second key, after the choice
+            self.dismiss(key)
