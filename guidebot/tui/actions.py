@@ -12,6 +12,7 @@ from guidebot.tui.forms import case_from, dog_fields
 from guidebot.tui.messages import Told
 from guidebot.tui.screens import help as help_page
 from guidebot.tui.screens.card import Form, Note
+from guidebot.tui.screens.find import Find
 from guidebot.tui.screens.hands import HandsScreen
 from guidebot.tui.screens.pick import PickDog
 from guidebot.tui.screens.talk import TalkScreen
@@ -110,6 +111,19 @@ class Actions(Base):
         self.session.forget()
         await self.action_area("talk")
         self.renew()
+
+    @work(group="form", exit_on_error=False)
+    async def action_find(self) -> None:
+        """Find an action, a dog or a passage, and go there."""
+        if self.screen.is_modal:
+            return
+        entry = await self.push_screen_wait(Find())
+        if entry is not None:
+            self.call_later(entry[1])
+
+    def action_plain_look(self) -> None:
+        """Leave the colours to the terminal."""
+        self.theme = "ansi-dark" if self.current_theme.dark else "ansi-light"
 
     def action_switch_look(self) -> None:
         """Light to dark and back."""

@@ -20,7 +20,6 @@ from guidebot.errors import ExitCode, GuidebotError
 from guidebot.text import clean
 from guidebot.tui import look
 from guidebot.tui.actions import Actions
-from guidebot.tui.commands import Everything
 from guidebot.tui.desk import Desk
 from guidebot.tui.messages import Answered, Opened, Opening, Told
 from guidebot.tui.screens.area import Area
@@ -62,7 +61,7 @@ class GuidebotApp(Actions):
         "staff": StaffScreen,
     }
     DEFAULT_MODE = "talk"
-    COMMANDS = {Everything}  # noqa: RUF012 - textual reads a plain set
+    ENABLE_COMMAND_PALETTE = False  # ours finds dogs and passages too, and closes safely
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("ctrl+q", "quit", "Quit", show=False, priority=True),
     ]

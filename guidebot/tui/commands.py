@@ -1,16 +1,15 @@
-"""The palette: every passage, dog and action by its name."""
+"""What can be found by its name: every action, dog and passage."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from functools import partial
+from typing import Any
 
-from textual.command import DiscoveryHit, Hit, Hits, Provider
-from textual.types import IgnoreReturnCallbackType
+from textual.fuzzy import Matcher
 
-from guidebot.text import clean, one_line
-from guidebot.tui.base import home
-from guidebot.tui.widgets.words import shown
+from guidebot.text import one_line
+from guidebot.tui.base import Base
 
 ACTIONS = (
     ("Talk: ask a question", "area('talk')"),
@@ -25,44 +24,38 @@ ACTIONS = (
     ("Add a dog", "add_dog"),
     ("Copy the answer as a mail", "mail"),
     ("Begin a new talk", "new_talk"),
+    ("I have read the alert, or show it again", "acknowledge"),
     ("Help", "help"),
     ("Switch between light and dark", "switch_look"),
+    ("Use the colours of the terminal", "plain_look"),
     ("Quit", "quit"),
 )
 """What can be done: name and action."""
 
-Entry = tuple[str, IgnoreReturnCallbackType]
+SHOWN = 12
+"""Rows shown at most."""
+
+Entry = tuple[str, Callable[[], Any]]
 
 
-class Everything(Provider):
-    """Actions, dogs and passages."""
+def entries(app: Base) -> Iterator[Entry]:
+    """Names with what they do: actions, dogs, passages."""
+    session = app.session
+    for name, action in ACTIONS:
+        yield name, partial(app.run_action, action)
+    for case in session.desk.cases():
+        yield one_line(f"Dog: {case.dog}"), partial(app.choose_case, case)
+    if session.guide:
+        for passage in session.guide.passages.values():
+            yield one_line(f"Read: {passage.title}"), partial(app.open_passage, passage.id)
 
-    def entries(self, kinds: str = "adp") -> Iterator[Entry]:
-        """Names with what they do: actions, dogs, passages."""
-        app = home(self.screen)
-        session = app.session
-        if "a" in kinds:
-            for name, action in ACTIONS:
-                yield name, partial(app.run_action, action)
-        if "d" in kinds:
-            for case in session.desk.cases():
-                yield one_line(f"Dog: {clean(case.dog).text}"), partial(app.choose_case, case)
-        if "p" in kinds and session.guide:
-            for passage in session.guide.passages.values():
-                yield (
-                    one_line(f"Read: {passage.title}"),
-                    partial(app.open_passage, passage.id),
-                )
 
-    async def discover(self) -> Hits:
-        """Before anything is written: the actions."""
-        for name, command in self.entries("a"):
-            yield DiscoveryHit(shown(name), command, text=name)
-
-    async def search(self, query: str) -> Hits:
-        """Everything whose name holds the letters of the query."""
-        matcher = self.matcher(query)
-        for name, command in self.entries():
-            score = matcher.match(name)
-            if score > 0:
-                yield Hit(score, shown(name), command, text=name)
+def matching(app: Base, query: str) -> list[Entry]:
+    """The entries whose names hold the letters of the query, best first; all actions for ""."""
+    found = list(entries(app))
+    if not query.strip():
+        return found[: len(ACTIONS)]
+    matcher = Matcher(query.strip())
+    scored = [(matcher.match(entry[0]), entry) for entry in found]
+    best = sorted((pair for pair in scored if pair[0] > 0), key=lambda pair: -pair[0])
+    return [entry for _, entry in best[:SHOWN]]

@@ -13,7 +13,7 @@ from textual import events
 from tui_fakes import Setup, ask, screen_text, settle
 
 from guidebot.domain.case import Case
-from guidebot.tui.commands import ACTIONS, Everything
+from guidebot.tui.commands import ACTIONS, matching
 from guidebot.tui.widgets.alert import AlertBlock
 
 GOLDEN = Path(__file__).parent / "golden"
@@ -103,22 +103,21 @@ async def test_the_palette_reaches_passages_dogs_and_actions(setup: Setup) -> No
     async with setup.app.run_test(size=(80, 30)) as pilot:
         await settle(pilot)
         setup.desk.add(Case("rex", "Rex [/b]"))
-        provider = Everything(setup.app.screen)
-        shown = [str(hit.display) async for hit in provider.discover()]  # type: ignore[union-attr]
-        assert shown == [name for name, _ in ACTIONS]
+        assert [name for name, _ in matching(setup.app, "")] == [name for name, _ in ACTIONS]
         for query, name in (
             ("washing", "Read: Washing it"),
             ("rex", "Dog: Rex [/b]"),
             ("take off", "Take the device off, step by step"),
         ):
-            names = [hit.text async for hit in provider.search(query)]  # type: ignore[union-attr]
-            assert name in names
-        await pilot.press("ctrl+p", *"washing")
+            assert matching(setup.app, query)[0][0] == name
+        await pilot.press("ctrl+p", *"rex")
         await settle(pilot)
-        await pilot.pause(0.3)
-        await pilot.press("down", "enter")
+        assert "1. Dog: Rex [/b]" in screen_text(setup.app)
+        await pilot.press("enter")
         await settle(pilot)
-        await pilot.pause(0.3)
+        assert setup.app.session.case is not None
+        await pilot.press("ctrl+p", *"washing", "down", "up", "enter")
+        await settle(pilot)
         assert "Short answer of wash-it." in screen_text(setup.app)
 
 

@@ -26,6 +26,7 @@ class Area(Screen[None]):
         Binding("f3", "app.area('today')", "Today", key_display="F3"),
         Binding("f4", "app.area('hands')", "Hands on", key_display="F4"),
         Binding("f5", "app.area('staff')", "Staff", key_display="F5"),
+        Binding("ctrl+p", "app.find", "Find", show=False),
         Binding("f8", "app.acknowledge", "Alert", show=False, priority=True),
         Binding("f9", "app.pick_dog", "Dog", key_display="F9"),
     ]
@@ -39,7 +40,7 @@ class Area(Screen[None]):
         yield AlertMemory(id="alert-memory")
         yield from self.body()
         yield Line(id="news")
-        yield Footer(show_command_palette=False, compact=True)
+        yield Footer(compact=True)
 
     def body(self) -> ComposeResult:
         """The widgets of this screen."""

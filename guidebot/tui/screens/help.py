@@ -35,5 +35,5 @@ In Hands on
 
 If your terminal keeps a function key for itself, press Ctrl+P and write what you want. \
 For a screen reader, start "guidebot chat" instead: the same, line by line. \
-Colours: Ctrl+P, then Theme. NO_COLOR is respected.
+Colours: Ctrl+P, then write light, dark or colours. NO_COLOR is respected.
 """
