@@ -8,7 +8,7 @@ Gammerman & Vovk, ICML 1998). Only numpy is needed and two runs give the same we
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
@@ -66,6 +66,7 @@ def fit(
     settings: FitSettings | None = None,
     *,
     classes: Sequence[str] | None = None,
+    sums: Mapping[str, Sequence[str]] | None = None,
     say: Progress = lambda _: None,
 ) -> Weights:
     """Fit one linear scorer.
@@ -75,6 +76,9 @@ def fit(
         labels: the class of each line.
         settings: see `FitSettings`.
         classes: order of the classes; sorted labels if not given.
+        sums: further classes, each the union of some of the classes: a line counts for it if its
+            label is one of them. Their weights are pruned for themselves, which the sum of
+            single classes is not.
         say: told what is being done, for a progress line.
 
     Returns:
@@ -97,7 +101,11 @@ def fit(
     target = -np.ones((len(texts), len(names)), dtype=np.float32)
     rows = np.fromiter((number[label] for label in labels), dtype=np.int64, count=len(labels))
     target[np.arange(len(labels)), rows] = 1.0
-    bias = np.full(len(names), -1.0, dtype=np.float32)
+    for parts in (sums or {}).values():
+        inside = np.isin(rows, [number[name] for name in parts])
+        target = np.column_stack([target, np.where(inside, 1.0, -1.0).astype(np.float32)])
+    columns = (*names, *(sums or {}))
+    bias = np.full(len(columns), -1.0, dtype=np.float32)
     target -= bias
     sizes = np.bincount(rows, minlength=len(names)).astype(np.float32)
     say("solving")
@@ -106,7 +114,7 @@ def fit(
     dual = _solve(gram, target)
     del gram
     say("pruning")
-    return _prune(sparse, dual, hashes, idf, names, bias, settings)
+    return _prune(sparse, dual, hashes, idf, columns, bias, settings)
 
 
 def _features(
