@@ -51,10 +51,17 @@ def entries(app: Base) -> Iterator[Entry]:
 
 
 def matching(app: Base, query: str) -> list[Entry]:
-    """The entries whose names hold the letters of the query, best first; all actions for ""."""
+    """The entries whose names hold the words of the query; if none does, its letters, best first.
+
+    An empty query gives all actions.
+    """
     found = list(entries(app))
     if not query.strip():
         return found[: len(ACTIONS)]
+    words = query.casefold().split()
+    whole = [entry for entry in found if all(word in entry[0].casefold() for word in words)]
+    if whole:
+        return whole[:SHOWN]
     matcher = Matcher(query.strip())
     scored = [(matcher.match(entry[0]), entry) for entry in found]
     best = sorted((pair for pair in scored if pair[0] > 0), key=lambda pair: -pair[0])

@@ -47,7 +47,7 @@ async def test_two_thousand_keys_do_not_crash_it(
             char = CHARS.get(key, key if len(key) == 1 else None)
             setup.app.post_message(events.Key(key, char))
             await asyncio.sleep(0)
-            if at % 5 == 0:
+            if at % 10 == 0:
                 await pilot.pause()
         await settle(pilot)
         assert setup.app.is_running
