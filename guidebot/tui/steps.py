@@ -67,6 +67,13 @@ def alert_of(sign: str) -> Alert:
     return Alert(found.tier, found.key, f"{HEADLINE[found.tier]}: {found.name}", "", found.do)
 
 
+def sign_name(key: str) -> str:
+    """What a sign is, in a few words; its key if it is not known."""
+    from guidebot.safety.signs import BY_KEY
+
+    return BY_KEY[key].name if key in BY_KEY else key
+
+
 def alerts_in(session: Session, entry: DiaryEntry) -> list[Alert]:
     """What a diary entry reports: by its choices, and by its note, judged like a message."""
     found = [alert_of(sign) for sign in signs_in(entry)]

@@ -119,6 +119,20 @@ async def test_a_dog_is_added_with_a_name_that_looks_like_markup(setup: Setup) -
             assert "[/b]" in screen_text(setup.app)
 
 
+async def test_a_report_written_into_a_form_is_not_taken_for_a_reply(setup: Setup) -> None:
+    async with setup.app.run_test(size=(80, 40)) as pilot:
+        await settle(pilot)
+        await pilot.press("f9", "1")
+        await settle(pilot)
+        await pilot.press(*"blood", "space", *"all", "space", *"over", "enter")
+        await pilot.pause(0.2)
+        await settle(pilot)
+        text = screen_text(setup.app)
+        assert "EMERGENCY" in text
+        assert "Also noticed: open, raw, wet or smelling skin" in text
+        assert not setup.app.screen.is_modal
+
+
 async def test_a_store_that_cannot_be_opened_never_stops_the_talk(tmp_path: Path) -> None:
     (tmp_path / "cases.db").write_bytes(b"no database" * 500)
     setup = Setup(tmp_path / "cases.db")

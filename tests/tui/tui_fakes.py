@@ -18,7 +18,8 @@ from guidebot.domain.guide import Clinic, FitStep, Guide, HandsOnStep
 from guidebot.domain.passage import Need, Passage, Reviewed
 from guidebot.domain.protocol import Protocol, Quantity, Stage
 from guidebot.domain.sign import Alert, Tier
-from guidebot.text import clean
+from guidebot.safety.judge import Judgement
+from guidebot.text import Cleaned, clean
 from guidebot.tui.app import GuidebotApp
 from guidebot.tui.desk import Desk
 
@@ -153,6 +154,10 @@ def answer(outcome: Outcome = Outcome.ANSWERED, guide: Guide | None = None, **mo
 class FakeAssistant:
     def __init__(self) -> None:
         self.guide = small_guide()
+
+    def judge(self, text: Cleaned) -> Judgement:
+        alert = ALERT if "blood" in text.text else None
+        return Judgement(alert, (), Stamp("1", "ef01"))
 
 
 class FakeTalk:

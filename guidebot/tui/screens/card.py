@@ -13,10 +13,14 @@ from textual.widgets import OptionList
 
 from guidebot.errors import InputError
 from guidebot.text import clean
+from guidebot.tui.base import home
 from guidebot.tui.field import Field
 from guidebot.tui.widgets.answer import Rows
 from guidebot.tui.widgets.question import QuestionBox
 from guidebot.tui.widgets.words import Line, Prose
+
+MESSAGE_WORDS = 3
+"""A written reply of this many words is judged for signs of injury like a message."""
 
 
 class Form(ModalScreen["dict[str, Any] | None"]):
@@ -101,6 +105,12 @@ class Form(ModalScreen["dict[str, Any] | None"]):
             else:
                 self._take(None)
             return
+        if len(text.split()) >= MESSAGE_WORDS and field.key != "note":
+            # No name or number is that long: it may be a report in the wrong place.
+            session = home(self).session
+            if alert := session.desk.judge(session.assistant, text):
+                home(self).warn(alert)
+                return
         try:
             self._take(field.read(text))
         except InputError as error:

@@ -7,6 +7,7 @@ from textual.containers import VerticalScroll
 
 from guidebot.domain.sign import Alert, Tier
 from guidebot.tui.prose import plain_block
+from guidebot.tui.steps import sign_name
 from guidebot.tui.widgets.words import Line, Prose
 
 KEY = "F8"
@@ -47,7 +48,7 @@ class AlertBlock(VerticalScroll):
         steps = "\n".join(f"{n}. {line}" for n, line in enumerate(alert.do, start=1))
         self.query_one("#alert-do", Prose).say(steps)
         asks = f"Please tell us: {alert.asks}" if alert.asks else ""
-        also = f"Also noticed: {', '.join(alert.also)}" if alert.also else ""
+        also = f"Also noticed: {'; '.join(map(sign_name, alert.also))}" if alert.also else ""
         self.query_one("#alert-more", Line).say(plain_block(asks, also))
         self.scroll_home(animate=False)
 
