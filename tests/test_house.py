@@ -33,6 +33,8 @@ RANK = {
 DOORS = {
     # The launcher opens the terminal face; the face has no other door.
     ("guidebot/cli/main.py", "tui"),
+    # The plain loop walks through the same forms, steps and fit check, without textual.
+    ("guidebot/cli/chat.py", "tui"),
     # Both faces say in the same words what a dog's day holds.
 }
 LAZY = {"nltk", "numpy", "sqlalchemy", "textual", "yaml"}
