@@ -8,182 +8,31 @@ from dataclasses import dataclass
 
 from guidebot.domain.activity import Activity
 from guidebot.linear.features import stem
+from guidebot.plan.spare_words import IDIOMS, IRREGULAR, LIGHT, NO_TYPO
 from guidebot.text import plain
 
 _WORD = re.compile(r"[a-z0-9]+(?:'[a-z]+)?")
-_LIGHT = frozenset(
-    [
-        "a",
-        "an",
-        "the",
-        "his",
-        "her",
-        "my",
-        "our",
-        "its",
-        "their",
-        "your",
-        "some",
-        "any",
-        "that",
-        "this",
-        "these",
-        "those",
-    ]
+_GAP = " ... "
+_GAP_MOST = 6
+"""Most words that may stand in a gap ("jump ... car": "jump all by himself into the car")."""
+_PLACED = frozenset(
+    "in on at along by near down across over through around round inside into from off".split()
 )
-_NO_TYPO = frozenset(
-    [
-        "waking",
-        "working",
-        "talking",
-        "walls",
-        "stare",
-        "staring",
-        "stars",
-        "start",
-        "starts",
-        "started",
-        "seeping",
-        "sweeping",
-        "string",
-        "spring",
-        "times",
-        "files",
-        "smiles",
-        "title",
-        "towel",
-        "trail",
-        "train",
-        "brain",
-        "drain",
-        "crate",
-        "create",
-        "plays",
-        "place",
-        "plane",
-        "bench",
-        "batch",
-        "watch",
-        "match",
-        "teach",
-        "peach",
-        "reach",
-        "shake",
-        "snake",
-        "smoke",
-        "broke",
-        "brake",
-        "stick",
-        "stuck",
-        "stock",
-        "socks",
-        "ridge",
-        "bridge",
-        "sleeve",
-        "sleeves",
-        "slept",
-        "steps",
-        "stops",
-        "swing",
-        "swims",
-        "bones",
-        "tires",
-        "tired",
-        "lakes",
-        "looks",
-        "learn",
-        "leash",
-        "lease",
-        "least",
-        "lower",
-        "floor",
-        "flour",
-        "fight",
-        "light",
-        "right",
-        "night",
-        "might",
-        "weeks",
-        "wears",
-        "years",
-        "boast",
-        "roast",
-        "later",
-        "front",
-        "still",
-        "heading",
-        "easing",
-        "lines",
-        "liner",
-        "pulls",
-        "easier",
-        "older",
-        "other",
-        "cover",
-        "clear",
-        "clean",
-        "tight",
-        "second",
-        "third",
-        "stage",
-        "state",
-        "stairwell",
-        "water",
-        "wider",
-        "winter",
-        "tests",
-        "rests",
-        "sweet",
-        "sheet",
-        "sweat",
-        "heart",
-        "heard",
-        "board",
-        "stand",
-        "sound",
-        "round",
-        "house",
-        "horse",
-        "horns",
-        "beach",
-        "bleach",
-    ]
-)
-# Turns of phrase that hold a word of an activity but name none.
-_IDIOMS = """
-next step, skip a step, skip steps, take a step, take steps, single step, step by step, step
-back, step up in, one step, baby step, every step, first step, ramp up, each step, step of,
-steps of, run my hand, run out, run a finger, run over, run through, in the long run, run low,
-play up, play safe, stick to, stick with, stick at, jump to, jump from, jump him, jump her, jump
-straight, jump ahead, jump by, jump in hours, too loose, loose strap, loose screw, loose enough,
-loose end, loose hair, come loose, gone loose, it loose, strap loose, walk away, walk me
-through, stretch it, stretch strap, stretch the time, stretch out, stretch the hours, elastic
-stretch, it sits, device sits, brace sits, thing sits, sits higher, sits lower, sits low, should
-it sit, sit right, sit on the ankle, sit over, sit higher, leave it alone, leave the straps
-alone, leaves it alone, leave alone, drives me, drive me, give it a rest, long hair, hair clip,
-video clip, clips of, film clip, in the field, chair leg, field trip, ramp is done, speed up the
-ramp, ramp up increment, hot spot, cold toes, wear out, worn out, go to bed, going to bed, in
-training, how many hours can i walk, hours of the night, walk normally, walks normally, walk as
-usual, walks like, walk like, walks funny, walk funny, walks well, walk well, walks fine, walk
-fine, walks better, walking funny, walking fine, walking well, walking normally, walk properly,
-made to walk, video of him walking, walking video, film him walking, walking towards, walk by,
-kennel nurse, kennel manager, sitter here
-""".replace("\n", " ").split(", ")
-_IRREGULAR = {
-    "ran": "run", "swam": "swim", "swum": "swim", "slept": "sleep", "ate": "eat", "eaten": "eat",
-    "leapt": "leap",
-}  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
 class Hit:
-    """Words of an activity in a sentence: offsets in it, and how many words matched."""
+    """Words of an activity in a sentence: offsets in it, and how many words matched.
+
+    `place` is true if they name where something is done ("along the beach", "in the rain").
+    """
 
     key: str
     start: int
     end: int
     size: int
     quote: str
+    place: bool = False
 
 
 class ActivityWords:
@@ -193,13 +42,13 @@ class ActivityWords:
         self._phrases: dict[str, list[tuple[tuple[str, ...], str]]] = {}
         self._typo: dict[str, str] = {}
         self._known = known
-        for idiom in _IDIOMS:
+        for idiom in IDIOMS:
             stems = tuple(s for _, _, _, s in _tokens(idiom))
             if len(stems) > 1:
                 self._phrases.setdefault(stems[0], []).append((stems, ""))
         for key, activity in activities.items():
             for word in activity.words:
-                stems = tuple(s for _, _, _, s in _tokens(word))
+                stems = _pattern(word)
                 if not stems:
                     continue
                 self._phrases.setdefault(stems[0], []).append((stems, key))
@@ -217,24 +66,28 @@ class ActivityWords:
         return hits if repaired == tokens else self._match(sentence, repaired)
 
     def _match(self, sentence: str, tokens: Sequence[tuple[str, int, int, str]]) -> list[Hit]:
-        found: list[tuple[int, int, Hit]] = []
-        for i, (_, start, _, first) in enumerate(tokens):
-            for stems, key in self._phrases.get(first, ()):
-                last = i + len(stems)
-                if tuple(s for _, _, _, s in tokens[i:last]) == stems:
-                    end = tokens[last - 1][2]
-                    found.append((i, last, Hit(key, start, end, len(stems), sentence[start:end])))
-        found.sort(key=lambda f: (-f[2].size, f[0]))
+        found: list[tuple[tuple[int, ...], Hit]] = []
+        stems = [s for _, _, _, s in tokens]
+        for i, first in enumerate(stems):
+            for pattern, key in self._phrases.get(first, ()):
+                at = _matched(pattern, stems, i)
+                if at is None:
+                    continue
+                start, end = tokens[i][1], tokens[at[-1]][2]
+                place = bool(_PLACED & {t for t, *_ in tokens[max(0, i - 2) : i + 1]})
+                found.append((at, Hit(key, start, end, len(at), sentence[start:end], place)))
+        # Of two that are as long, the one without a gap is the closer one.
+        found.sort(key=lambda f: (-f[1].size, f[0][-1] - f[0][0], f[0][0]))
         taken: set[int] = set()
         kept: list[Hit] = []
-        for i, last, hit in found:
-            if taken.isdisjoint(range(i, last)):
-                taken.update(range(i, last))
+        for at, hit in found:
+            if taken.isdisjoint(at):
+                taken.update(at)
                 kept.append(hit)
         return sorted((h for h in kept if h.key), key=lambda h: h.start)
 
     def _repair(self, token: str, stemmed: str, least: int) -> str:
-        if len(token) < least or token in self._known or token in _NO_TYPO or token in self._typo:
+        if len(token) < least or token in self._known or token in NO_TYPO or token in self._typo:
             return stemmed
         for word, right in self._typo.items():
             if abs(len(word) - len(token)) <= 1 and word[0] == token[0] and _one_edit(token, word):
@@ -247,10 +100,35 @@ def _tokens(text: str) -> list[tuple[str, int, int, str]]:
     found = []
     for match in _WORD.finditer(plain(text)):
         word = match.group()
-        if word not in _LIGHT:
-            base = _IRREGULAR.get(word, word)
+        if word not in LIGHT:
+            base = IRREGULAR.get(word, word)
             found.append((word, match.start(), match.end(), stem(base.replace("'", ""))))
     return found
+
+
+def _pattern(word: str) -> tuple[str, ...]:
+    """Stems of a word of the table, "" for a gap."""
+    found: list[str] = []
+    for part in word.split(_GAP):
+        found += [*([""] if found else []), *(s for _, _, _, s in _tokens(part))]
+    return tuple(found)
+
+
+def _matched(pattern: tuple[str, ...], stems: Sequence[str], i: int) -> tuple[int, ...] | None:
+    """Where the stems of a pattern stand if it begins at `i`; the shortest gaps are taken."""
+    at: list[int] = []
+    gap = False
+    for wanted in pattern:
+        if not wanted:
+            gap = True
+            continue
+        most = min(i + (_GAP_MOST if gap else 0) + 1, len(stems))
+        here = next((j for j in range(i, most) if stems[j] == wanted), None)
+        if here is None:
+            return None
+        at.append(here)
+        i, gap = here + 1, False
+    return tuple(at)
 
 
 def _one_edit(a: str, b: str) -> bool:

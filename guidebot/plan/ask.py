@@ -73,6 +73,7 @@ class AskReader:
         """
         self._words = ActivityWords(activities, known)
         self._needs = {key: activity.need for key, activity in activities.items()}
+        self._served = frozenset(self._needs.values())
         self._meant = {a.need: key for key, a in activities.items() if a.need in a.words}
 
     def read(self, text: str, when: When | None = None, needs: Sequence[str] = ()) -> Ask | None:
@@ -84,7 +85,7 @@ class AskReader:
             when: the time `read_when` found in it; its words are left out of account.
             needs: need keys the question was ranked to, best first (three are enough). An
                 activity is then taken only if one of them is its need, or if the question is
-                plainly about it (few words, or a whole phrase of the table).
+                plainly about it (a phrase of the table, or a need of the same area).
         """
         if when is not None:
             start, end = when.span
@@ -117,7 +118,9 @@ class AskReader:
         hits = self._backed(_not_excluded(hits, sentence) or hits, sentence, needs)
         if not hits:
             return self._by_need(sentence, needs)
-        best = max(hits, key=lambda h: (h.key != "walk", h.size, h.end > permit, -h.start))
+        best = max(
+            hits, key=lambda h: (h.key != "walk", not h.place, h.size, h.end > permit, -h.start)
+        )
         if best.key == "walk":
             return Ask(Kind.WALK, "walk", best.quote, amount=_minutes(sentence))
         also = dict.fromkeys(h.key for h in hits if h.key not in (best.key, "walk"))
@@ -130,10 +133,11 @@ class AskReader:
         backed = [hit for hit in hits if self._needs.get(hit.key) in needs]
         if backed:
             return backed
-        phrases = [hit for hit in hits if hit.size > 1]
-        if phrases or needs[0] in self._meant or len(sentence.split()) > _PLAIN_CALL:
-            return phrases
-        return hits
+        if not any(need in self._served for need in needs):
+            # Not one of its likely subjects is anything that leave is asked for.
+            return hits if len(sentence.split()) <= _CALL else []
+        areas = {_area(need) for need in needs}
+        return [h for h in hits if h.size > 1 or _area(self._needs.get(h.key, "")) in areas]
 
     def _by_need(self, sentence: str, needs: Sequence[str]) -> Ask | None:
         """Leave asked without naming the activity: the need that was ranked first names it."""
@@ -155,8 +159,12 @@ _HOURS_NEEDS = frozenset({"wear.first-day", "wear.build-up", "wear.setback", "we
 """Needs of the wear plan itself: leave asked under them is leave for hours."""
 
 
-_PLAIN_CALL = 7
-"""Words of a question short enough to be about the activity it names."""
+_CALL = 2
+"""Words of a call so short that it is about the activity it names: "stairs yet?"."""
+
+
+def _area(need: str) -> str:
+    return need.partition(".")[0]
 
 
 def _topical(ask: Ask, needs: Sequence[str]) -> bool:
@@ -178,6 +186,7 @@ def _not_excluded(hits: list[Hit], sentence: str) -> list[Hit]:
 
 
 def _trouble(text: str) -> Trouble | None:
+    text = cues.no_trouble(text)
     if cues.SORE.search(text):
         return Trouble.SORE
     if cues.FLAG.search(text):

@@ -14,7 +14,10 @@ _OK = (
     r"too (?:early|soon|much|long|far|risky|late)|possible|wise|unwise|advisable|good|good idea|"
     r"bad idea|sensible|wrong|risky|forbidden|off limits|out of the question|contraindicated|"
     r"recommended|enough|a problem|a no|a no-?no|no go|verboten|reasonable|realistic|right|"
-    r"out|ready|cleared|advised|acceptable|legal)"
+    r"out|ready|cleared|advised|acceptable|legal|al+o?w?[eu]?d|aloud|alowd|permissible|too (?:tired|risky|"
+    r"cruel|mean|wild|far|fast)|terrible|mad|crazy|silly|daft|stupid|reckless|cheating|pushing (?:it|"
+    r"our luck)|overdoing it|asking (?:for trouble|too much)|worth the risk|better not|okey|oke|in order|a bad thing|"
+    r"the end of the world|time|dangerous|doable|feasible|a good thing|a bit much|too big|too high|too rough)"
 )
 _QUANTITY = r"how (?:long|far|much|many|often|soon|early|high|fast|hard|late|big)"
 _POINT = r"(?:what|which) (?:day|week|month|stage|point|age|time)"
@@ -42,6 +45,22 @@ _PERMITS = tuple(
         r"\bhow (?:long|many (?:weeks|months|days)|much longer)\b.{0,24}\b(?:until|till|"
         r"before|without|no|off|"
         r"banned|not|keep|have to|must|do we|does|can't)\b",
+        # one throw surely; any harm; what if he does it once; how long until he may
+        r"\b(?:surely|bad idea|good idea|any (?:harm|danger|risk|problem|objections?|chance)|dare (?:i|we)|"
+        r"(?:fit|ready|time|cleared|safe|old enough|strong enough|far enough along|settled enough) "
+        r"(?:enough )?(?:for|to|yet)|aloud|al+owd|allowd|alowed|is (?:it|that|this) (?:too )?"
+        r"(?:soon|early|much|risky|wise|safe)|too (?:soon|early) (?:for|to)|"
+        r"(?:the )?green light|go[- ]ahead|thumbs up|off the menu|on the menu|off limits|out of bounds|still banned|"
+        r"still off|is there (?:any )?(?:harm|danger|reason not)|would you (?:let|allow|advise|risk)|"
+        r"(?:do|would|will) you (?:let|allow|permit)|get away with|"
+        r"what if (?:he|she|i|we|they|it)\b[^.?!]*\b(?:once|just|bit|little|only|quick|short|minute|"
+        r"gently|carefully|tiny)\b)",
+        r"\b(?:how (?:soon|long|many (?:days|weeks|months)|much longer) (?:until|till|before|must|do we|"
+        r"does (?:he|she)|should))\b",
+        r"\b(?:when|how soon) (?:'s|would|might|are|is|can|could|may|will|do|does|should|he|she|we|"
+        r"they)\b[^.?!]*\b(?:again|allowed|ok|okay|safe|start|begin|resume|go back|get back|let|ready|try)\b",
+        r"\b(?:the )?(?:vet|fitter|clinic|guide|sheet|leaflet|booklet) (?:said|says) [^.?!]*\b(?:really|right|"
+        r"true|correct)\b[^.?!]*\?",
         r"\b(?:until|till|for how long|since) ?(?:when)?\?",
         r"\bfor how long\b|\buntil when\b|\bwhen (?:again|then)\b|\bwhen ?\?|, when$|"
         r"\bwhen do we get\b",
@@ -98,7 +117,7 @@ _INSTRUCTS = re.compile(
     r" is) the (?:best|right|"
     r"proper|correct|safest|reason|trick|point)|what (?:do|should|can|could|would|shall|must|"
     r"else) (?:i|we|"
-    r"one|you|they|owner)|what (?:happens|if|kind|sort|type|exactly|to do)|where (?:do|should|"
+    r"one|you|they|owner)|what (?:happens|if(?!.{0,60}\b(?:once|just|only|quick|little|bit|short|gently)\b)|kind|sort|type|exactly|to do)|where (?:do|should|"
     r"can|does)|"
     r"which (?!day|week|month|stage)|who\b|any (?:tips|advice|ideas|tricks|suggestions)|"
     r"tips\b|what for)"
@@ -145,6 +164,21 @@ SET_ASIDE = re.compile(
     r"after|before|never mind|avoid(?:ing)?)(?: (?:the|a|any|his|her|our|my|for|on|going))* *$"
 )
 ASKS_LENGTH = re.compile(r"\b(?:how long|until|till|when|how many|how much longer)\b")
+
+_UNHURT = re.compile(
+    r"\b(?:no|not|never|without|hasn't|isn't|doesn't|didn't|don't|aren't|wasn't|nor|zero|free of|neither|"
+    r"barely any|nothing|hardly any|less|doesnt|isnt|avoid|prevent|in case|nowhere)\b(?: [\w']+){0,4}?,? "
+    r"(?:(?:any|a|the|more|or|and|sign|signs|of) )*"
+    r"(?:limp\w*|lame\w*|red\w*|pink|rub\w*|chaf\w+|sores?|wounds?|blister\w*|rash|marks?|swollen|stiff\w*|"
+    r"irritat\w+|bleed\w*|scab)\b(?:,? (?:and|or|nor) (?:\w+ ){0,2}?(?:limp\w*|lame\w*|red\w*|sores?|marks?|"
+    r"rub\w*|chaf\w+|blister\w*))*"
+)
+
+
+def no_trouble(text: str) -> str:
+    """The text without the troubles it denies: "no limp at all", "never red"."""
+    return _UNHURT.sub(" ", text)
+
 
 SORE = re.compile(
     r"\b(?:blister(?:s|ed)?|open (?:sore|wound|skin)|raw (?:patch|spot|skin)|broken skin|"

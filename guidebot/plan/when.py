@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from guidebot.errors import InputError
-from guidebot.plan.days import add_months, fitted_from
+from guidebot.plan.days import MONTH_DAYS_MOST, add_months, fitted_from
 from guidebot.plan.number_words import NUMBER, ORDINAL, read_number, read_ordinal
 from guidebot.text import plain
 
@@ -112,6 +112,9 @@ def _finish(
             day = (on - (add_months(on, -found.months) - timedelta(days=found.days))).days + 1
         except (InputError, OverflowError):
             return None
+    if found.months and not found.days:
+        # "Three months" closes them, whichever months they were.
+        day = max(day, found.months * MONTH_DAYS_MOST + 1)
     if not 1 <= day <= 9_000:
         return None
     while end > start and low[end - 1] in " ,.;:!?":
@@ -126,16 +129,18 @@ def _elapsed(match: re.Match[str], _: date | None) -> _Found | None:
     unit = match["unit"]
     if amount is None or (match["n"] == "a" and unit == "day"):
         return None
+    if match.groupdict().get("half"):
+        amount += 0.5
     nearly = bool(
         re.search(
-            r"\b(?:nearly|almost|not quite|just under|coming up (?:to|on)|going on"
-            r"|close to|just shy of)\b",
+            r"\b(?:nearly|almost|not quite|just under|coming up (?:to|on|for)|going on|nigh on|"
+            r"close (?:to|on)|just shy of|getting on for|under)\b",
             match.group(),
         )
     )
-    if unit.startswith(("year", "yr")):
+    if unit.startswith("y"):
         months, days, slack = amount * 12, 0.0, 45
-    elif unit.startswith(("month", "mth", "mo")):
+    elif unit.startswith("m"):
         months, days, slack = amount, 0.0, 16
     else:
         size = {"w": 7, "f": 14}.get(unit[0], 1)
@@ -164,11 +169,21 @@ def _day_n(match: re.Match[str], _: date | None) -> _Found | None:
     number, unit = int(amount), match["unit"]
     if match.string[: match.start()].endswith("after "):
         number += 1
-    if unit.startswith("d"):
+    if unit.startswith(("d", "evening", "night", "morning", "afternoon")):
         return _Found(day=number)
     if unit.startswith("w"):
         return _Found(day=7 * (number - 1) + 1, slack=7)
     return _Found(months=number - 1, days=0, slack=31)
+
+
+def _over(match: re.Match[str], _: date | None) -> _Found | None:
+    """`the first month is over`: so many units have gone."""
+    amount, unit = read_ordinal(match["ord"]), match["unit"]
+    if not amount:
+        return None
+    if unit.startswith("m"):
+        return _Found(months=int(amount), slack=16)
+    return _Found(days=int(amount) * (7 if unit.startswith("w") else 1), slack=4)
 
 
 def _day_one(_match: re.Match[str], _on: date | None) -> _Found:
@@ -211,6 +226,25 @@ _MONTHS = (
 )
 
 
+def _between(match: re.Match[str], _on: date | None) -> _Found | None:
+    """`picked up on Monday, today's Tuesday`, `came on the 3rd, today is the 9th`."""
+    groups = match.groupdict()
+    if groups.get("wd"):
+        first, second = (
+            next((i for i, d in enumerate(_DAYS) if groups[k].startswith(d[:3])), None)
+            for k in ("wd", "wd2")
+        )
+        if first is None or second is None:
+            return None
+        gone = (second - first) % 7
+        if gone == 0 and re.search(r"\b(?:last|a week (?:ago|later)|week)\b", match.group()):
+            gone = 7
+    else:
+        gone = int(groups["d1"]) - int(groups["d2"])
+        gone = -gone if gone <= 0 else 30 - gone
+    return _Found(days=gone, slack=1)
+
+
 def _calendar(match: re.Match[str], on: date | None) -> _Found | None:
     """`fitted on 3 March`, `since March 3rd`, `got it on 2026-03-03`."""
     if on is None:
@@ -248,12 +282,16 @@ def _latest(month: int, number: int, on: date) -> date | None:
 
 # ---------------------------------------------------------------- the phrases
 
-_UNIT = r"(?P<unit>days?|weeks?|wks?|fortnights?|months?|mths?|mos?|years?|yrs?)\b"
+_DAY = r"(?:days?|dyas?|dayz)"
+_WEEK = r"(?:weeks?|wks?|weaks?|weeeks?|weks?|wekes?|wees|weeek|wewks?)"
+_MONTH = r"(?:months?|mths?|mos?|mounths?|monthes|monhts?|motnhs?|mnths?|mnoths?|moths?|montsh?)"
+_UNIT = rf"(?P<unit>{_DAY}|{_WEEK}|fortnights?|{_MONTH}|years?|yrs?|yeras?)\b(?P<half> and a half\b)?"
 _N = rf"(?P<n>{NUMBER})"
 _ROUGH = (
     r"(?:(?:about|around|roughly|nearly|almost|only|just(?: under| over| shy of)?|over|more than|"
     r"less than|a good|a full|not quite|at least|exactly|already|maybe|now|some|close to|going on|"
-    r"coming up (?:to|on)|like|barely|the best part of|well over) )*"
+    r"coming up (?:to|on|for)|like|barely|the best part of|well over|easily|getting on for|approx(?:imately)?|"
+    r"circa|past|fully|all of|what,?|nigh on|close on|under) )*"
 )
 _THING = (
     r"(?:it|this|one|hers|brace|boot|device|orthosis|orthotic|splint|support|contraption|gadget|"
@@ -286,7 +324,10 @@ _TODAY = (
     r"(?:noon|lunch(?:time)?|midday)|at (?:one|two|three|four|nine|ten|eleven|\d{1,2}(?:[.:]\d\d)?)"
     rf"(?: ?(?:am|pm|o'clock))?|{NUMBER} (?:minutes|mins?|hours?) ago)\b"
 )
-_TAKEN = r"(?:picked|collected|received|fetched|been fitted|was fitted|were fitted|got fitted)"
+_TAKEN = (
+    r"(?:picked|collected|received|fetched|been fitted|was fitted|were fitted|got fitted|"
+    r"took (?:it|delivery)|brought (?:it|him|her) home)"
+)
 _GOT_IT = (
     rf"(?:(?:got|started|began|had|brought|getting|wearing|worn) (?:\w+ )?{_OBJECT}"
     rf"|{_TAKEN}(?: up)?(?: {_OBJECT})?|fitted(?: with)?(?: {_OBJECT})?|we (?:just )?started"
@@ -295,12 +336,37 @@ _GOT_IT = (
     r"(?! off| loose| undone| down)(?: in the post)?"
     rf"|(?:fitter|they|clinic) (?:put|strapped|fitted) {_OBJECT}(?: on)?)"
 )
+_WD2 = _WD.replace("?P<wd>", "?P<wd2>")
+_IS_NOW = (
+    r"(?:today is|today's|todays|today it's|today it is|it's|its|it is|now(?: it's| it is| is)?|"
+    r"that makes today|this is|and) (?:now |already |just |only )*"
+)
+_BEHIND = (
+    r"(?:done|gone(?: by)?|on(?! (?:the|a|his|her|lead|leash|grass|flat|soft))|now|along|behind (?:us|him|her|me)|under (?:our|his|her|my|the) "
+    r"belts?|later|down|through|past|passed|it is(?: now)?|it's been|(?:he|she|we|they)(?:'s|'ve)? "
+    r"(?:has|have|had|got|been)?(?: had| worn| been wearing| been in)? ?(?:it|this)\b|over|today|tomorrow|completed|"
+    r"complete|finished|as of (?:today|now)|at the (?:weekend|moment)|on (?:monday|tuesday|"
+    r"wednesday|thursday|friday|saturday|sunday))"
+)
 _AGO_NOT = (
     r"(?! (?:of age|old|ago|older|younger|more|extra|longer|per|a day|off|break|apart|to be|to get|"
     r"without|away|early|late))"
 )
 
 _SPECS = (
+    # picked it up on Monday, today's Tuesday; it came on the 3rd, today is the 9th
+    (
+        rf"\b(?:{_GOT_IT}|fitt(?:ing|ed)|collected|start(?:ed|ing)?|came|arrived)"
+        rf"(?: [\w']+){{0,6}}?,? (?:on |last |from |since |was |this )*(?:the )?{_WD}"
+        rf"[^.?!]{{0,30}}?[.,;(]? ?(?:and |so |but )*{_IS_NOW}{_WD2}",
+        _between,
+    ),
+    (
+        rf"\b(?:{_GOT_IT}|fitt(?:ing|ed)|collected|start(?:ed|ing)?|came|arrived)"
+        r"(?: [\w']+){0,6}?,? on the (?P<d1>\d{1,2})(?:st|nd|rd|th)\b[^.?!]{0,12}?[.,;(]? ?"
+        rf"(?:and |so |but )*{_IS_NOW}the (?P<d2>\d{{1,2}})(?:st|nd|rd|th)\b",
+        _between,
+    ),
     (
         r"\byesterday was (?:(?:the|his|her|our) )?(?:very )?(?:first day|day one|day 1|"
         r"fitting day)\b",
@@ -311,14 +377,21 @@ _SPECS = (
     # it's day 6; we're in week three; month four
     (
         rf"\b(?:(?:{_IT_IS}|are|is|in|into|on|at|by|only|still|just|about) )*"
-        rf"(?P<unit>day|week|wk|month|mth)[ -]?#?(?P<n>{NUMBER})\b"
+        rf"(?P<unit>{_DAY}|{_WEEK}|{_MONTH})[ -]?#?(?P<n>{NUMBER})\b"
         r"(?! ?(?:times?|hours?|h\b|days?|weeks?|months?|years?))",
         _day_n,
+    ),
+    # his first month is over
+    (
+        rf"\b(?:(?:the|his|her|our|its|my|that's the|that's) )*{_ORD} (?P<unit>{_DAY}|{_WEEK}|{_MONTH}) "
+        r"(?:is |has been |was )?(?:now )?(?:over|done|behind (?:us|him|her)|finished|complete|gone)\b",
+        _over,
     ),
     # the 4th day; his first week; the third month
     (
         rf"\b(?:(?:on|in|into|during|only|still|at|by|for|{_IT_IS}) )*(?:(?:the|his|her|our|its|"
-        rf"their|my) )?(?:very )?{_ORD} (?P<unit>day|week|month)\b{_ORD_END}",
+        rf"their|my) )?(?:very )?{_ORD} (?P<unit>day|evening|night|morning|afternoon|{_WEEK}|"
+        rf"{_MONTH})\b{_ORD_END}",
         _day_n,
     ),
     # nineteen days in; two weeks into it; six weeks of wear
@@ -345,7 +418,8 @@ _SPECS = (
     ),
     # after five and a half weeks; at four months; nearly half a year
     (
-        rf"\b(?:after|at|past|we're|we are|it's|its|now|by now) {_ROUGH}{_N}[ -]?{_UNIT}{_AGO_NOT}",
+        rf"\b(?:after|at|past|we're|we are|it's|its|now|by now|been|that's) {_ROUGH}{_N}[ -]?"
+        rf"{_UNIT}{_AGO_NOT}",
         _elapsed,
     ),
     (
@@ -373,6 +447,25 @@ _SPECS = (
         r"\b(?:fitted|brand new|new) today\b",
         _day_one,
     ),
+    # eight months done; five weeks gone; six weeks she has it; half a year behind us
+    (
+        rf"(?:^|(?<=[.,;:!?(-] )|\b(?:that's|thats|it's|its|now|so|and|with|hi|hello|ok) )"
+        rf"{_ROUGH}{_N}[ -]?{_UNIT},? {_BEHIND}(?=$|[ ,.;:?!)])",
+        _elapsed,
+    ),
+    (
+        rf"\b(?:past|over|beyond|at|reached|hit|passed|cleared|got to) the {_N}[ -]?{_UNIT} "
+        r"(?:mark|point|stage|line|milestone)\b",
+        _elapsed,
+    ),
+    (
+        rf"\b(?:done|completed|finished|managed|reached|hit|passed|survived) {_ROUGH}{_N}[ -]?{_UNIT}"
+        r"(?= ?(?:$|[,.;:?!)]|now|and|so|of it))",
+        _elapsed,
+    ),
+    (rf"\b{_ROUGH}{_N}[ -]?{_UNIT} (?:have|has|had) (?:now )?(?:passed|gone|flown)\b", _elapsed),
+    # "Seven weeks, the neighbour's dog wants to play": a time that stands alone in front
+    (rf"^(?:hi|hello|so|ok|well|hey)?[ ,]*{_ROUGH}{_N}[ -]?{_UNIT}(?= ?[,.;:!-])", _elapsed),
     # since Sunday; got it on Friday; fitted on 3 March
     (
         rf"\b(?:{_GOT_IT}|in {_OBJECT}|(?:put|went|been) (?:it )?on(?: (?:him|her))?)"
