@@ -52,7 +52,7 @@ def words(text: str) -> list[str]:
     return [match.replace("'", "") for match in _WORD.findall(plain(text))]
 
 
-def char_grams(tokens: Sequence[str], low: int = 2, high: int = 5) -> list[str]:
+def char_grams(tokens: Sequence[str], low: int, high: int) -> list[str]:
     """Character n-grams of each word padded with one space, `low` to `high` characters long."""
     grams: list[str] = []
     for token in tokens:
@@ -70,9 +70,16 @@ def stem_grams(stems: Sequence[str]) -> list[str]:
     return [f"\x01{s}" for s in stems] + [f"\x02{a} {b}" for a, b in pairwise(stems)]
 
 
-def counts(tokens: Sequence[str], stems: Sequence[str]) -> tuple[Counter[str], Counter[str]]:
+def counts(
+    tokens: Sequence[str], stems: Sequence[str], grams: tuple[int, int]
+) -> tuple[Counter[str], Counter[str]]:
     """Counts of stem features and of character features of one text, kept apart.
 
     The two blocks are normalised apart, so that long words do not drown the stems.
+
+    Args:
+        tokens: words of the text.
+        stems: their stems, and marks if the caller adds any.
+        grams: least and most characters of a character n-gram.
     """
-    return Counter(stem_grams(stems)), Counter(char_grams(tokens))
+    return Counter(stem_grams(stems)), Counter(char_grams(tokens, *grams))

@@ -34,6 +34,7 @@ class FitSettings:
         stem_share: weight of the stem block against the character block, 0 to 1.
         keep: weights kept for each class, the largest by size; the rest is dropped.
         least_lines: a feature must occur in so many lines.
+        grams: least and most characters of a character n-gram.
         balance: weight lines so that every class counts as much (power 0 none, 1 full).
     """
 
@@ -41,6 +42,7 @@ class FitSettings:
     stem_share: float = 0.5
     keep: int = 2000
     least_lines: int = 2
+    grams: tuple[int, int] = (3, 4)
     balance: float = 0.0
 
 
@@ -77,8 +79,8 @@ def fit(
         settings: see `FitSettings`.
         classes: order of the classes; sorted labels if not given.
         sums: further classes, each the union of some of the classes: a line counts for it if its
-            label is one of them. Their weights are pruned for themselves, which the sum of
-            single classes is not.
+            label is one of them. They come before the classes and are not pruned: decisions
+            hang on them.
         say: told what is being done, for a progress line.
 
     Returns:
@@ -101,10 +103,12 @@ def fit(
     target = -np.ones((len(texts), len(names)), dtype=np.float32)
     rows = np.fromiter((number[label] for label in labels), dtype=np.int64, count=len(labels))
     target[np.arange(len(labels)), rows] = 1.0
-    for parts in (sums or {}).values():
-        inside = np.isin(rows, [number[name] for name in parts])
-        target = np.column_stack([target, np.where(inside, 1.0, -1.0).astype(np.float32)])
-    columns = (*names, *(sums or {}))
+    unions = [
+        np.where(np.isin(rows, [number[name] for name in parts]), 1.0, -1.0).astype(np.float32)
+        for parts in (sums or {}).values()
+    ]
+    target = np.column_stack([*unions, target])
+    columns = (*(sums or {}), *names)
     bias = np.full(len(columns), -1.0, dtype=np.float32)
     target -= bias
     sizes = np.bincount(rows, minlength=len(names)).astype(np.float32)
@@ -114,7 +118,7 @@ def fit(
     dual = _solve(gram, target)
     del gram
     say("pruning")
-    return _prune(sparse, dual, hashes, idf, columns, bias, settings)
+    return _prune(sparse, dual, hashes, idf, columns, bias, settings, whole=len(unions))
 
 
 def _features(
@@ -123,7 +127,7 @@ def _features(
     """TF-IDF rows; columns are sorted by feature hash. Sublinear tf, smooth idf (Salton)."""
     import numpy as np
 
-    blocks = [counts(tokens, stems) for tokens, stems in texts]
+    blocks = [counts(tokens, stems, settings.grams) for tokens, stems in texts]
     seen: dict[int, int] = {}
     hashed: list[tuple[dict[int, int], dict[int, int]]] = []
     cache: dict[str, int] = {}
@@ -265,7 +269,9 @@ def _prune(
     names: tuple[str, ...],
     bias: Floats,
     settings: FitSettings,
+    whole: int,
 ) -> Weights:
+    """Primal weights; all but the first `whole` columns keep their largest ones only."""
     import numpy as np
 
     starts, row_of, values = _by_column(sparse, len(dual))
@@ -283,6 +289,7 @@ def _prune(
         limit = np.partition(np.abs(primal), sparse.width - settings.keep, axis=0)[
             sparse.width - settings.keep
         ]
+        limit[:whole] = 0.0
         primal[np.abs(primal) < limit] = 0.0
     filled_rows, filled_cols = np.nonzero(primal)
     row_starts = np.zeros(sparse.width + 1, dtype=np.int64)
@@ -290,6 +297,7 @@ def _prune(
     return Weights(
         names,
         settings.stem_share,
+        settings.grams,
         hashes.tolist(),
         idf.tolist(),
         row_starts.tolist(),

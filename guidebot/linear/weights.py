@@ -12,7 +12,7 @@ from zlib import crc32
 
 from guidebot.linear.features import counts
 
-_MAGIC = b"GBW2"
+_MAGIC = b"GBW3"
 _HEADER = struct.Struct("<4sIIII")
 _REMEMBERED = 60_000
 """Features of earlier texts that are kept unpacked; a long run must not grow without end."""
@@ -30,6 +30,7 @@ class Weights:
 
     Attributes:
         classes: names of the classes, in the order of the scores.
+        grams: least and most characters of a character n-gram.
         stem_share: weight of the stem block against the character block, 0 to 1.
 
     The arrays are: sorted feature hashes (uint32), idf (float32), row starts (uint32, one more
@@ -46,6 +47,7 @@ class Weights:
         "_seen",
         "_starts",
         "classes",
+        "grams",
         "stem_share",
     )
 
@@ -53,6 +55,7 @@ class Weights:
         self,
         classes: Sequence[str],
         stem_share: float,
+        grams: tuple[int, int],
         hashes: Sequence[int],
         idf: Sequence[float],
         starts: Sequence[int],
@@ -62,6 +65,7 @@ class Weights:
     ) -> None:
         self.classes = tuple(classes)
         self.stem_share = stem_share
+        self.grams = grams
         self._hashes = hashes
         self._idf = idf
         self._starts = starts
@@ -73,22 +77,26 @@ class Weights:
     def scores(self, tokens: Sequence[str], stems: Sequence[str]) -> list[float]:
         """One score for each class; a text without a known feature gets the biases."""
         totals = list(self._bias)
-        stem_counts, char_counts = counts(tokens, stems)
+        stem_counts, char_counts = counts(tokens, stems, self.grams)
         self._add_block(stem_counts, math.sqrt(self.stem_share), totals)
         self._add_block(char_counts, math.sqrt(1.0 - self.stem_share), totals)
         return totals
 
-    def first_score(self, tokens: Sequence[str], stems: Sequence[str]) -> float:
-        """The score for the first class alone: quick, to decide whether the rest is needed."""
-        total = self._bias[0]
-        stem_counts, char_counts = counts(tokens, stems)
+    def first_scores(self, tokens: Sequence[str], stems: Sequence[str], count: int) -> list[float]:
+        """Scores of the first `count` classes: quick, to decide whether the rest is needed."""
+        totals = list(self._bias[:count])
+        stem_counts, char_counts = counts(tokens, stems, self.grams)
         for block, share in ((stem_counts, self.stem_share), (char_counts, 1 - self.stem_share)):
             rows, norm = self._lookup(block)
-            if norm:
-                # Class numbers of a row are in rising order.
-                part = sum(row[2][0] * value for _, row, value in rows if row[1] and not row[1][0])
-                total += part * math.sqrt(share) / norm
-        return total
+            if not norm:
+                continue
+            scale = math.sqrt(share) / norm
+            for _, (_, cols, weights), value in rows:
+                for at, column in enumerate(cols):  # class numbers of a row rise
+                    if column >= count:
+                        break
+                    totals[column] += value * scale * weights[at]
+        return totals
 
     def contributions(
         self, tokens: Sequence[str], stems: Sequence[str], label: str, most: int = 8
@@ -96,7 +104,7 @@ class Weights:
         """The features that speak loudest for class `label`, strongest first, for a reviewer."""
         column = self.classes.index(label)
         found: list[tuple[str, float]] = []
-        stem_counts, char_counts = counts(tokens, stems)
+        stem_counts, char_counts = counts(tokens, stems, self.grams)
         for block, share in ((stem_counts, self.stem_share), (char_counts, 1 - self.stem_share)):
             rows, norm = self._lookup(block)
             if not norm:
@@ -153,7 +161,7 @@ class Weights:
         head = _HEADER.pack(
             _MAGIC, len(self._hashes), len(self._rows), len(self.classes), len(names)
         )
-        parts = [head, struct.pack("<f", self.stem_share), names]
+        parts = [head, struct.pack("<fHH", self.stem_share, *self.grams), names]
         for kind, values in (
             ("I", self._hashes),
             ("f", self._idf),
@@ -183,8 +191,8 @@ class Weights:
         if magic != _MAGIC:
             raise ValueError("not a weights file of this version")
         at = _HEADER.size
-        (share,) = struct.unpack_from("<f", view, at)
-        at += 4
+        share, low, high = struct.unpack_from("<fHH", view, at)
+        at += 8
         names = bytes(view[at : at + name_bytes]).decode("utf-8").strip("\n").split("\n")
         at += name_bytes
         blocks: list[memoryview] = []
@@ -207,4 +215,4 @@ class Weights:
             blocks.append(piece.cast("B").cast(kind))  # type: ignore[call-overload]
             at += size * width
         hashes, idf, starts, rows, bias, cols = blocks
-        return cls(names, share, hashes, idf, starts, cols, rows, bias)
+        return cls(names, share, (low, high), hashes, idf, starts, cols, rows, bias)

@@ -19,7 +19,7 @@ from guidebot.safety import compiled as safety
 from guidebot.search.engine import SearchEngine
 
 Say = Callable[[str], None]
-FORMAT = "7"
+FORMAT = "9"
 """Changed whenever the same guide would compile to other bytes."""
 
 _KEEP = 4

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from guidebot.domain.answer import Stamp
 from guidebot.domain.sign import Alert, Finding, Sign
 from guidebot.linear.weights import Weights
-from guidebot.safety import compiled, wide
+from guidebot.safety import compiled, sure, wide
 from guidebot.safety.match import Hit, live, run
 from guidebot.safety.scope import Meant, scopes
 from guidebot.safety.signs import BY_KEY, HEADLINE, ORDER, STOP_AND_CALL
@@ -89,11 +89,18 @@ def _judge(
     found = find(words, tables.lexicon)
     meant = scopes(found)
     hits = run(tables.rules, found, live(found, meant))
-    findings = [_finding(hit, found, text.text) for hit in hits]
+    trusted = sure.rules()
+    hints = [hit for hit in hits if hit.rule.id not in trusted]
+    findings = [_finding(hit, found, text.text) for hit in hits if hit.rule.id in trusted]
     findings += _added(text.text, added)
     if remembered and not findings:
         findings += _continued(text.text, remembered[-1], tables)
-    findings += wide.findings(text.text, found, meant, weights, hits)
+    weighed = wide.weigh(found, meant, weights, hits, hinted=bool(hints))
+    if weighed.tier is not None:
+        # The net backs what a less sure rule noticed; where no rule did, it speaks for itself.
+        findings += [_finding(hit, found, text.text) for hit in hints]
+        if not any(finding.sign.tier >= weighed.tier for finding in findings):
+            findings.append(wide.finding(text.text, found, weights, weighed))
     findings = _sorted(findings)
     asked: tuple[Sign, ...] = ()
     if any(meaning & Meant.SUPPOSED for meaning in meant):

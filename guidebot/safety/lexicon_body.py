@@ -67,6 +67,11 @@ FLUID: dict[str, str] = {
         "blood, bleed, bled, bloody, haemorrhage, hemorrhage, bloodied, claret, bloodstain, "
         "hemorrhaging, haemorrhaging, clot, bleeder"
     ),
+    "bleednow": (
+        "is bleeding, hes bleeding, shes bleeding, its bleeding, are bleeding, started bleeding, "
+        "started to bleed, keeps bleeding, bleeding again, now bleeding, bleeding from, bleeding "
+        "now, bleeds when, bleeds a bit, bleeding a bit, bleeding a little, bleeds from"
+    ),
     "redstuff": (
         "red, crimson, scarlet, pink, =rose, raspberry jam, strawberry sauce, red jelly, cola, "
         "coca cola, red wine, rust, rusty, ketchup, beetroot, cherry, pinkish, reddish, red "

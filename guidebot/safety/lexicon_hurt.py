@@ -3,7 +3,8 @@
 HURT: dict[str, str] = {
     "heavy": (
         "gush, gushing, spurt, squirt, pump, pumping, pour, pouring, stream, streaming, running "
-        "down, heavy, heavily, profuse, everywhere, all over, soak, soaked, soaking, saturated, "
+        "down, heavy, heavily, badly, a lot, an awful lot, like mad, profuse, everywhere, "
+        "all over, soak, soaked, soaking, saturated, "
         "drench, pool, puddle, pools, loads of, lots of, so much, a lot of, tons of, wont stop, "
         "doesnt stop, not stop, cant stop, hasnt stopped, still dripping, keeps dripping, isnt "
         "stopping, not stopping, dripping like, drip, dripping, tap, hose, fountain, spray, "

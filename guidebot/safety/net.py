@@ -21,7 +21,7 @@ NOT_HARMLESS = frozenset(
 def print_of_inputs() -> str:
     """SHA-256 over the rules and the reports and look-alikes: what shipped weights hang on."""
     digest = hashlib.sha256(compiled.stamp().hash.encode())
-    for name in ("reports.tsv", "lookalikes.tsv", "common.txt"):
+    for name in ("reports.tsv", "lookalikes.tsv", "common.txt", "sure.txt"):
         digest.update((files("guidebot.safety") / "data" / name).read_bytes())
     return digest.hexdigest()
 
@@ -47,10 +47,14 @@ def refit(
     wordings: Mapping[str, tuple[str, ...]], say: Callable[[str], None] = lambda _: None
 ) -> Weights:
     """Fit anew, whatever is shipped."""
-    harmless = [
+    return wide.fit(harmless(wordings), say=say)
+
+
+def harmless(wordings: Mapping[str, tuple[str, ...]]) -> list[str]:
+    """The wordings that report nothing."""
+    return [
         line for need in sorted(wordings) if need not in NOT_HARMLESS for line in wordings[need]
     ]
-    return wide.fit(harmless, say=say)
 
 
 def shipped() -> Weights | None:

@@ -9,7 +9,7 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
-from guidebot.safety import net
+from guidebot.safety import net, sure, wide
 
 
 def main(folder: Path) -> None:
@@ -22,8 +22,12 @@ def main(folder: Path) -> None:
         )
         for path in sorted(folder.glob("*.txt"))
     }
-    weights = net.refit(wordings, lambda what: print(what, file=sys.stderr))  # noqa: T201 - a script
     data = Path(__file__).parent / "data"
+    rows = [(True, wide.prepare(text)[1]) for *_, text in wide.read("reports")]
+    rows += [(False, wide.prepare(text)[1]) for *_, text in wide.read("lookalikes")]
+    rows += [(False, wide.prepare(text)[1]) for text in net.harmless(wordings)]
+    (data / "sure.txt").write_text("\n".join(sure.measure(rows)) + "\n", encoding="utf-8")
+    weights = net.refit(wordings, lambda what: print(what, file=sys.stderr))  # noqa: T201 - a script
     (data / "wide.bin").write_bytes(weights.dump())
     (data / "wide.lock").write_text(f"{net.print_of_inputs()}\n", encoding="utf-8")
 

@@ -18,6 +18,7 @@ footword & footfat @4
 
 skin-open:
 skin|spot|limbpart|groin|belly & open @5 !fur
+bleednow @2 !notblood
 spot|limbpart|groin|skin & pus|smell @5
 blood & limbpart|groin|skin @6 !notblood
 open & smell|pus|blood @5 !notblood

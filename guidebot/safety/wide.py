@@ -1,13 +1,14 @@
 """The wide net: a linear scorer over authored reports; it may raise, never lower.
 
-Fitted by `fit` when the guide is compiled, on the reports and look-alikes in `data/` and on the
-guide's own wordings as harmless ones. One class a sign and one for `none`; because ridge scores
-are linear, the score of a tier is the sum of those of its signs.
+Fitted by `fit` on the reports and look-alikes in `data/` and on the demo guide's wordings as
+harmless ones, and shipped: it hangs on no guide, so content cannot weaken it. One class a sign, one
+for `none`, and one for each of `UNIONS`.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from importlib.resources import files
 
 from guidebot.domain.sign import Finding, Tier
@@ -23,22 +24,25 @@ from guidebot.safety.spans import Found, find
 from guidebot.safety.tokens import split
 from guidebot.text import clean, one_line
 
-NONE = "none"
-URGENT_AT = 1.36
-"""Alert as urgent when the urgent signs together, and the likeliest once more, score so much.
-
-Chosen by cross-validation by author: on two unseen hands of reports it caught .88 and .75 of
-`emergency` and `vet-today` together with the rules; alone it alarmed on 3 % of unseen care
-questions. The score for `none` alone did far worse (.71 and .55), because device questions look
-like the lowest tier.
-"""
-LIKELIEST_COUNTS = 0.6
-CLINIC_AT = -0.5
-"""Alert for the lowest tier when the score for `none` is below this."""
-HOPELESS = 0.75
-"""Above this score for `none` nothing ever reached an alert; the rest is not worked out."""
-LEANS_UP = 0.1
-"""How much `emergency` may score less than `vet-today` and still be taken."""
+NONE, URGENT, EMERGENCY, ANY = "none", "urgent", "emergency", "any"
+UNIONS = {
+    URGENT: tuple(key for key, sign in BY_KEY.items() if sign.tier >= Tier.VET_TODAY),
+    EMERGENCY: tuple(key for key, sign in BY_KEY.items() if sign.tier is Tier.EMERGENCY),
+    ANY: tuple(BY_KEY),
+}
+"""Signs also fitted as one class each: the sum of many small scores drifts, this does not."""
+DECIDE = tuple(UNIONS)
+"""The classes that decide; they stand before all others."""
+URGENT_AT = -0.05
+"""Alert as urgent from this score of the class `urgent`, fitted between -1 and 1."""
+ANY_AT = 0.1
+"""Alert at all from this score of the class `any`."""
+HINTED = 0.15
+"""How much lower both may lie where a rule that is not sure enough to alert alone has fired."""
+EMERGENCY_AT = -0.3
+"""An urgent message is an emergency from this score: erring upwards costs a call."""
+NEARLY_URGENT = -0.35
+"""A message alerted only as `any` is urgent, not `clinic`, from this score."""
 SAMPLE, HARDEST = 1_400, 1_800
 """Harmless lines of the guide used in the first round, and added in the second."""
 SETTINGS = FitSettings(ridge=1.0, stem_share=0.6, keep=6000, least_lines=2)
@@ -89,6 +93,7 @@ def fit(
             [*labels, *([NONE] * len(extra))],
             SETTINGS,
             classes=(NONE, *BY_KEY),
+            sums=UNIONS,
             say=say,
         )
 
@@ -100,52 +105,74 @@ def fit(
     return solve([*sample, *rest[:HARDEST]])
 
 
-def findings(
-    text: str,
-    found: Found,
-    meant: Sequence[int],
-    weights: Weights,
-    hits: Sequence[Hit],
-) -> list[Finding]:
-    """What the scorer notices; at most one finding."""
+@dataclass(frozen=True, slots=True)
+class Weighed:
+    """What the scorer makes of a message.
+
+    Attributes:
+        tier: how urgent, None if nothing is to be said.
+        key: the likeliest sign of that tier, "" without one.
+        why: the scores, for a reviewer.
+        stems: what the scorer saw, for the quote.
+    """
+
+    tier: Tier | None
+    key: str = ""
+    why: str = ""
+    stems: tuple[str, ...] = ()
+
+
+NOTHING = Weighed(None)
+
+
+def weigh(
+    found: Found, meant: Sequence[int], weights: Weights, hits: Sequence[Hit], *, hinted: bool
+) -> Weighed:
+    """Score a message.
+
+    Args:
+        found: the concepts in it.
+        meant: the scope of each word.
+        weights: from `fit`.
+        hits: the rules that fired.
+        hinted: one of them is not sure enough to alert alone.
+
+    Raises:
+        ValueError: the weights are those of another scorer.
+    """
     if not found.words.forms:
-        return []
+        return NOTHING
     tokens, stems = features(found, meant, hits)
-    if weights.classes[0] != NONE:
+    if weights.classes[: len(DECIDE)] != DECIDE:
         raise ValueError("these weights were not fitted for injury signs")
-    if weights.first_score(tokens, stems) >= HOPELESS:
-        return []
+    first = weights.first_scores(tokens, stems, len(DECIDE))
+    tier = tier_of(dict(zip(DECIDE, first, strict=True)), hinted=hinted)
+    if tier is None:
+        return NOTHING
     scores = dict(zip(weights.classes, weights.scores(tokens, stems), strict=True))
-    key = likeliest(scores)
-    if key is None or (key in MEDICINE and _own_medicine(found)):
-        return []
-    start, end = _quote(found, weights, stems, key)
-    return [
-        Finding(
-            BY_KEY[key],
-            one_line(text[start:end]),
-            (start, end),
-            "wide",
-            f"wide net: none {scores[NONE]:+.2f}, {key} {scores[key]:+.2f}",
-        )
-    ]
+    key = max((k for k, sign in BY_KEY.items() if sign.tier is tier), key=lambda k: scores[k])
+    if key in MEDICINE and _own_medicine(found):
+        return NOTHING
+    said = f"any {scores[ANY]:+.2f}, urgent {scores[URGENT]:+.2f}, {key} {scores[key]:+.2f}"
+    return Weighed(tier, key, f"wide net: {said}", tuple(stems))
 
 
-def likeliest(scores: Mapping[str, float]) -> str | None:
-    """The sign to alert for, None if no tier scores enough."""
-    tiers = dict.fromkeys(Tier, 0.0)
-    for key, sign in BY_KEY.items():
-        tiers[sign.tier] += scores[key] + 1.0
-    urgent = tiers[Tier.EMERGENCY] + tiers[Tier.VET_TODAY]
-    if urgent + LIKELIEST_COUNTS * max(scores[key] for key in BY_KEY) >= URGENT_AT:
-        ahead = tiers[Tier.EMERGENCY] >= tiers[Tier.VET_TODAY] - LEANS_UP
-        tier = Tier.EMERGENCY if ahead else Tier.VET_TODAY
-    elif scores[NONE] < CLINIC_AT:
-        tier = Tier.CLINIC
-    else:
-        return None
-    return max(
-        (key for key, sign in BY_KEY.items() if sign.tier is tier), key=lambda key: scores[key]
+def tier_of(scores: Mapping[str, float], *, hinted: bool) -> Tier | None:
+    """The tier of a scored message, None if no alert is due."""
+    lower = HINTED if hinted else 0.0
+    urgent = scores[URGENT]
+    if urgent >= URGENT_AT - lower:
+        return Tier.EMERGENCY if scores[EMERGENCY] >= EMERGENCY_AT else Tier.VET_TODAY
+    if scores[ANY] >= ANY_AT - lower:
+        return Tier.VET_TODAY if urgent >= NEARLY_URGENT else Tier.CLINIC
+    return None
+
+
+def finding(text: str, found: Found, weights: Weights, weighed: Weighed) -> Finding:
+    """The finding of a message that `weigh` gave a tier."""
+    start, end = _quote(found, weights, weighed.stems, weighed.key)
+    return Finding(
+        BY_KEY[weighed.key], one_line(text[start:end]), (start, end), "wide", weighed.why
     )
 
 

@@ -8,7 +8,7 @@ from guidebot.domain.sign import Tier
 from guidebot.errors import ContentError
 from guidebot.linear.fit import fit, tokenise
 from guidebot.linear.weights import Weights
-from guidebot.safety import compiled, judge, net, rules, wide
+from guidebot.safety import compiled, judge, net, rules, sure, wide
 from guidebot.safety.signs import STOP_AND_CALL
 from guidebot.text import MAX_CHARS, clean
 
@@ -128,7 +128,6 @@ def test_prescribed_pills_are_no_sign(weights: Weights) -> None:
 
 
 def test_wide_net_says_could_be_and_asks(weights: Weights, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(wide, "HOPELESS", 9.0)
     monkeypatch.setattr(wide, "URGENT_AT", -99.0)
     found = judge.judge(clean("something about the garden"), weights)
     assert found.alert is not None
@@ -139,7 +138,6 @@ def test_wide_net_says_could_be_and_asks(weights: Weights, monkeypatch: pytest.M
 def test_wide_net_never_lowers(weights: Weights, monkeypatch: pytest.MonkeyPatch) -> None:
     text = clean("She collapsed and can't get up")
     sure = judge.judge(text, weights).alert
-    monkeypatch.setattr(wide, "HOPELESS", 9.0)
     monkeypatch.setattr(wide, "URGENT_AT", -99.0)
     both = judge.judge(text, weights).alert
     assert sure is not None
@@ -154,3 +152,38 @@ def test_shipped_weights_belong_to_these_rules() -> None:
 def test_empty_and_blank_are_quiet(weights: Weights) -> None:
     for text in ("", "   ", "\n\n", "?!"):
         assert judge.judge(clean(text), weights).alert is None
+
+
+def test_a_hint_lowers_the_net_s_threshold_and_never_alerts_alone(
+    weights: Weights, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A rule that is not sure speaks only where the wide net backs it."""
+    text = clean("She collapsed and can't get up")
+    monkeypatch.setattr(sure, "rules", frozenset)
+    backed = judge.judge(text, weights)
+    assert any(finding.net == "rules" for finding in backed.findings)
+    monkeypatch.setattr(wide, "URGENT_AT", 99.0)
+    monkeypatch.setattr(wide, "ANY_AT", 99.0)
+    assert judge.judge(text, weights).findings == ()
+
+
+def test_tiers_of_scores() -> None:
+    def tier(none: float, urgent: float, emergency: float, hinted: bool = False) -> Tier | None:
+        scores = {"any": -none, "urgent": urgent, "emergency": emergency}
+        return wide.tier_of(scores, hinted=hinted)
+
+    assert tier(-0.9, 0.8, 0.5) is Tier.EMERGENCY
+    assert tier(-0.9, 0.8, -0.9) is Tier.VET_TODAY
+    assert tier(-0.9, -0.9, -1.0) is Tier.CLINIC
+    assert tier(-0.9, -0.4, -1.0) is Tier.VET_TODAY
+    assert tier(0.9, -0.9, -1.0) is None
+    assert tier(0.5, -0.2, -1.0) is None
+    assert tier(0.5, -0.2, -1.0, hinted=True) is Tier.VET_TODAY
+
+
+@pytest.mark.parametrize(
+    ("fired", "wrong", "earned"), [(8, 0, True), (7, 0, False), (97, 3, True), (96, 4, False)]
+)
+def test_a_rule_earns_to_alert_alone(fired: int, wrong: int, earned: bool) -> None:
+    rows = [(True, ["i:one/1", "c:leg"])] * fired + [(False, ["i:one/1"])] * wrong
+    assert sure.measure(rows) == (["one/1"] if earned else [])
