@@ -12,12 +12,17 @@ from guidebot.plan.spare_words import IDIOMS, IRREGULAR, LIGHT, NO_TYPO
 from guidebot.text import plain
 
 _WORD = re.compile(r"[a-z0-9]+(?:'[a-z]+)?")
+_LONG = 8
+"""Letters of a word in which one wrong letter is a slip, not another word."""
 _GAP = " ... "
 _GAP_MOST = 6
 """Most words that may stand in a gap ("jump ... car": "jump all by himself into the car")."""
 _PLACED = frozenset(
     "in on at along by near down across over through around round inside into from off".split()
 )
+
+REMEMBERED = 20_000
+"""Words whose repair is kept; a long run must not grow without end."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,26 +40,41 @@ class Hit:
     place: bool = False
 
 
+WordTables = tuple[dict[str, list[tuple[list[str], str]]], dict[str, str]]
+"""Phrases by their first stem, each its stems and the key of its activity; and the stem of each
+word that is worth repairing. Plain values, so that they can be kept with a compiled guide."""
+
+
+def word_tables(activities: Mapping[str, Activity]) -> WordTables:
+    """The tables `ActivityWords` works with; stemming thousands of words takes a while."""
+    phrases: dict[str, list[tuple[list[str], str]]] = {}
+    typo: dict[str, str] = {}
+    for idiom in IDIOMS:
+        stems = [s for _, _, _, s in _tokens(idiom)]
+        if len(stems) > 1:
+            phrases.setdefault(stems[0], []).append((stems, ""))
+    for key, activity in activities.items():
+        for word in activity.words:
+            stems = list(_pattern(word))
+            if not stems:
+                continue
+            phrases.setdefault(stems[0], []).append((stems, key))
+            for token, _, _, stemmed in _tokens(word) if len(stems) == 1 else ():
+                if len(token) >= 5:
+                    typo[token] = stemmed
+    return phrases, typo
+
+
 class ActivityWords:
     """The words of all activities, ready to be looked for."""
 
-    def __init__(self, activities: Mapping[str, Activity], known: frozenset[str]):
-        self._phrases: dict[str, list[tuple[tuple[str, ...], str]]] = {}
-        self._typo: dict[str, str] = {}
+    def __init__(self, tables: WordTables, known: frozenset[str]):
+        self._phrases, self._typo = tables
         self._known = known
-        for idiom in IDIOMS:
-            stems = tuple(s for _, _, _, s in _tokens(idiom))
-            if len(stems) > 1:
-                self._phrases.setdefault(stems[0], []).append((stems, ""))
-        for key, activity in activities.items():
-            for word in activity.words:
-                stems = _pattern(word)
-                if not stems:
-                    continue
-                self._phrases.setdefault(stems[0], []).append((stems, key))
-                for token, _, _, stemmed in _tokens(word) if len(stems) == 1 else ():
-                    if len(token) >= 5:
-                        self._typo[token] = stemmed
+        self._repaired: dict[str, str] = {}
+        self._shelves: dict[tuple[str, int], list[str]] = {}
+        for word in self._typo:
+            self._shelves.setdefault((word[0], len(word)), []).append(word)
 
     def find(self, sentence: str) -> list[Hit]:
         """Every activity named, in order; overlapping words go to the longest."""
@@ -76,8 +96,8 @@ class ActivityWords:
                 start, end = tokens[i][1], tokens[at[-1]][2]
                 place = bool(_PLACED & {t for t, *_ in tokens[max(0, i - 2) : i + 1]})
                 found.append((at, Hit(key, start, end, len(at), sentence[start:end], place)))
-        # Of two that are as long, the one without a gap is the closer one.
-        found.sort(key=lambda f: (-f[1].size, f[0][-1] - f[0][0], f[0][0]))
+        # Of two that are as long, the wider one tells what is done there: "chase ... stairs".
+        found.sort(key=lambda f: (-f[1].size, f[0][0] - f[0][-1], f[0][0]))
         taken: set[int] = set()
         kept: list[Hit] = []
         for at, hit in found:
@@ -89,10 +109,21 @@ class ActivityWords:
     def _repair(self, token: str, stemmed: str, least: int) -> str:
         if len(token) < least or token in self._known or token in NO_TYPO or token in self._typo:
             return stemmed
-        for word, right in self._typo.items():
-            if abs(len(word) - len(token)) <= 1 and word[0] == token[0] and _one_edit(token, word):
-                return right
-        return stemmed
+        return self._meant(token) or stemmed
+
+    def _meant(self, token: str) -> str:
+        """The stem of the activity word one slip away, "" if there is none; remembered."""
+        found = self._repaired.get(token)
+        if found is None:
+            near = (
+                word
+                for size in (len(token) - 1, len(token), len(token) + 1)
+                for word in self._shelves.get((token[0], size), ())
+            )
+            found = next((self._typo[word] for word in near if _one_edit(token, word)), "")
+            if len(self._repaired) < REMEMBERED:
+                self._repaired[token] = found
+        return found
 
 
 def _tokens(text: str) -> list[tuple[str, int, int, str]]:
@@ -114,7 +145,7 @@ def _pattern(word: str) -> tuple[str, ...]:
     return tuple(found)
 
 
-def _matched(pattern: tuple[str, ...], stems: Sequence[str], i: int) -> tuple[int, ...] | None:
+def _matched(pattern: Sequence[str], stems: Sequence[str], i: int) -> tuple[int, ...] | None:
     """Where the stems of a pattern stand if it begins at `i`; the shortest gaps are taken."""
     at: list[int] = []
     gap = False
@@ -138,8 +169,8 @@ def _one_edit(a: str, b: str) -> bool:
     if len(a) == len(b):
         wrong = [i for i in range(len(a)) if a[i] != b[i]]
         if len(wrong) == 1:
-            # A changed last letter is an inflection or another word ("walk", "wall").
-            return wrong[0] != len(a) - 1
+            # One letter for another is mostly another word ("wearing", "weaning").
+            return len(a) >= _LONG and wrong[0] != len(a) - 1
         i = wrong[0]
         return wrong == [i, i + 1] and a[i] == b[i + 1] and a[i + 1] == b[i]
     short, long = sorted((a, b), key=len)

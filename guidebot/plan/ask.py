@@ -14,7 +14,7 @@ from fractions import Fraction
 
 from guidebot.domain.activity import Activity
 from guidebot.plan import cues
-from guidebot.plan.activity_words import ActivityWords, Hit
+from guidebot.plan.activity_words import ActivityWords, Hit, WordTables, word_tables
 from guidebot.plan.number_words import NUMBER, read_number
 from guidebot.plan.when import When
 from guidebot.text import plain
@@ -49,6 +49,8 @@ class Ask:
         trouble: a setback told in the question, None if there is none.
         tomorrow: asked for the next day.
         also: further activities named in the same question.
+        outright: the dog is what leave is asked for, in few words ("may he swim"): about a dog in
+            the device even where the words around it are strange to the guide.
     """
 
     kind: Kind
@@ -59,19 +61,26 @@ class Ask:
     trouble: Trouble | None = None
     tomorrow: bool = False
     also: tuple[str, ...] = ()
+    outright: bool = False
 
 
 class AskReader:
     """Reads questions against one table of activities; build once, use for every question."""
 
-    def __init__(self, activities: Mapping[str, Activity], known: frozenset[str] = frozenset()):
+    def __init__(
+        self,
+        activities: Mapping[str, Activity],
+        known: frozenset[str] = frozenset(),
+        tables: WordTables | None = None,
+    ):
         """Prepare the words.
 
         Args:
             activities: the table; `walk` is taken for walks, if it is there.
             known: words of the guide in lower case that are no misspellings of an activity.
+            tables: their words as `word_tables` prepared them; None to prepare them now.
         """
-        self._words = ActivityWords(activities, known)
+        self._words = ActivityWords(tables or word_tables(activities), known)
         self._needs = {key: activity.need for key, activity in activities.items()}
         self._served = frozenset(self._needs.values())
         self._meant = {a.need: key for key, a in activities.items() if a.need in a.words}
@@ -124,7 +133,8 @@ class AskReader:
         if best.key == "walk":
             return Ask(Kind.WALK, "walk", best.quote, amount=_minutes(sentence))
         also = dict.fromkeys(h.key for h in hits if h.key not in (best.key, "walk"))
-        return Ask(Kind.ACTIVITY, best.key, best.quote, also=tuple(also))
+        outright = cues.OUTRIGHT.search(sentence) is not None and len(sentence.split()) <= _OUTRIGHT
+        return Ask(Kind.ACTIVITY, best.key, best.quote, also=tuple(also), outright=outright)
 
     def _backed(self, hits: list[Hit], sentence: str, needs: Sequence[str]) -> list[Hit]:
         """Those activities that the ranking of needs bears out, or that stand out by themselves."""
@@ -161,6 +171,10 @@ _HOURS_NEEDS = frozenset({"wear.first-day", "wear.build-up", "wear.setback", "we
 
 _CALL = 2
 """Words of a call so short that it is about the activity it names: "stairs yet?"."""
+
+
+_OUTRIGHT = 12
+"""Most words of a sentence that asks leave outright."""
 
 
 def _area(need: str) -> str:
@@ -211,7 +225,8 @@ _BARE = re.compile(
     r"little|short|long|quick|few|good|more|the|his|her|calm|small|friend|kids?|of)\b)"
 )
 _ALL_DAY = re.compile(
-    r"\b(?:all day(?: long)?|(?:the )?(?:whole|full|entire) day|full time|from morning (?:to|till)|"
+    r"\b(?:all day(?: long)?|(?:the )?(?:whole|full|entire) day|full time|(?:from )?morning (?:to|till|until|through to) (?:night|evening|bed\w*)|from morning (?:to|till)|"
+    r"(?:dawn|sunrise|sun-?up) (?:to|till|until) (?:dusk|sunset|sundown)|"
     r"breakfast (?:to|till|until) bed\w*)\b"
 )
 _ROUND = re.compile(r"\b(?:24/7|24 hours|round the clock|day and night|non-?stop|twenty[- ]four)\b")
@@ -254,7 +269,7 @@ def _amount_ask(sentence: str, *, walks: bool, timed: bool) -> Ask | None:
         return Ask(Kind.WEAR, "wear", amount=amount, step=None if amount else Fraction(24))
     if step is not None and (wearish or "day" in sentence or timed):
         return Ask(Kind.WEAR, "wear", step=step)
-    if _ALL_DAY.search(sentence) and wearish:
+    if _ALL_DAY.search(sentence):
         return Ask(Kind.WEAR, "wear", amount=Fraction(-1))
     if _ROUND.search(sentence) and wearish:
         return Ask(Kind.WEAR, "wear", amount=Fraction(24))

@@ -11,7 +11,7 @@ _WHO = (
 _MODAL = r"(?:can|cans|may|could|might|shall|should|must|would|dare|ought|am|are|is|does|do|will)"
 _OK = (
     r"(?:ok|okay|k|fine|alright|all right|safe|allowed|permitted|acceptable|bad|dangerous|harmful|"
-    r"too (?:early|soon|much|long|far|risky|late)|possible|wise|unwise|advisable|good|good idea|"
+    r"too [a-z]+(?= for (?:him|her|them|my|our)| ?\?|$| yet| now)|too (?:early|soon|much|long|far|risky|late)|possible|wise|unwise|advisable|good|good idea|"
     r"bad idea|sensible|wrong|risky|forbidden|off limits|out of the question|contraindicated|"
     r"recommended|enough|a problem|a no|a no-?no|no go|verboten|reasonable|realistic|right|"
     r"out|ready|cleared|advised|acceptable|legal|al+o?w?[eu]?d|aloud|alowd|permissible|too (?:tired|risky|"
@@ -50,7 +50,7 @@ _PERMITS = tuple(
         r"(?:fit|ready|time|cleared|safe|old enough|strong enough|far enough along|settled enough) "
         r"(?:enough )?(?:for|to|yet)|aloud|al+owd|allowd|alowed|is (?:it|that|this) (?:too )?"
         r"(?:soon|early|much|risky|wise|safe)|too (?:soon|early) (?:for|to)|"
-        r"(?:the )?green light|go[- ]ahead|thumbs up|off the menu|on the menu|off limits|out of bounds|still banned|"
+        r"(?:does|would|will) (?:that|this|it) (?:suit|work|do|sound (?:ok|right|about right|good))|(?:the )?green light|go[- ]ahead|thumbs up|off the menu|on the menu|off limits|out of bounds|still banned|"
         r"still off|is there (?:any )?(?:harm|danger|reason not)|would you (?:let|allow|advise|risk)|"
         r"(?:do|would|will) you (?:let|allow|permit)|get away with|"
         r"what if (?:he|she|i|we|they|it)\b[^.?!]*\b(?:once|just|bit|little|only|quick|short|minute|"
@@ -134,6 +134,11 @@ _PAST = re.compile(
 _LATER = re.compile(r"\b(?:can|may|could|should|must|when|allowed|ok to|okay to|safe to|shall)\b")
 
 
+_BEFORE_COULD = re.compile(
+    r"\b(?:before|when|than|as (?:fast|quick|soon) as) (?:i|we|he|she|anyone) (?:could|can)\b"
+)
+
+
 def instructs(sentence: str) -> bool:
     """Asks how or why, not whether: no verdict."""
     text = sentence[_OPENERS.match(sentence).end() :] if _OPENERS.match(sentence) else sentence  # type: ignore[union-attr]
@@ -149,7 +154,7 @@ def reports(sentence: str) -> bool:
     """Tells what happened and asks for no leave: no verdict."""
     if not past(sentence):
         return bool(re.match(r"(?:did|was|were|has|had)\b", sentence))
-    return not _LATER.search(sentence)
+    return not _LATER.search(_BEFORE_COULD.sub(" ", sentence))
 
 
 def points_back(sentence: str) -> bool:
@@ -197,6 +202,10 @@ MISSED = re.compile(
     r"restart|resume|pick(?:ing)? (?:it )?up (?:again|where)|forgot (?:it|to put)|after (?:a|"
     r"our|the) (?:break|"
     r"holiday|gap)|didn'?t (?:wear|put))\b"
+)
+
+OUTRIGHT = re.compile(
+    r"\b(?:may|can|could|might|shall|should|must|is) (?:he|she)\b|\blet (?:him|her)\b"
 )
 
 WEARISH = re.compile(

@@ -17,7 +17,7 @@ leash lease least lower floor flour fight light right night might weeks wears ye
 later front still heading easing lines liner pulls easier older other cover clear clean tight
 second third stage state stairwell water wider winter tests rests sweet sheet sweat heart heard
 board stand sound round house horse horns beach bleach strap straps scrap treats treat trees loosen loosens redirect boast
-slicker flicks shade shades crisp pools spool
+longer lounger really walled rally slicker flicks shade shades crisp pools spool
 """.split()
 )
 """Words one letter away from an activity that are no slip of the pen."""

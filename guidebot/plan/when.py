@@ -8,14 +8,23 @@ Where a phrase can be read as two days ("five days in"), the lower one is taken:
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, timedelta
+from functools import lru_cache
 
 from guidebot.errors import InputError
 from guidebot.plan.days import MONTH_DAYS_MOST, add_months, fitted_from
 from guidebot.plan.number_words import NUMBER, ORDINAL, read_number, read_ordinal
 from guidebot.text import plain
 
+_HINT = re.compile(
+    r"\d|day|da?ys?\b|week|wk|month|mth|moun|year|yr|fort|toda|morrow|yest|morn|noon|night|even|"
+    r"sinc|ago|first|frist|got|gett|pick|fit|collect|receiv|brought|home|new|start|begin|stage|"
+    r"break|quarter|just|mon|tue|wed|thu|fri|sat|sun|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|"
+    r"dec|second|third|fourth|fifth|sixth|th\b"
+)
+"""No time is read from a message without any of these."""
 _OUTRIGHT = re.compile(r"(?:it's|its|it is|we're|we are|he's|she's|now|today)\b")
 _MONTH_DAYS = 30.4375  # 365.25 / 12: mean Julian month, used only where no date is known
 
@@ -59,7 +68,9 @@ def read_when(text: str, on: date | None = None) -> When | None:
         The first time found, the most explicit kind first; None if there is none.
     """
     low = plain(text)
-    for pattern, reader in _READERS:
+    if not _HINT.search(low):
+        return None
+    for pattern, reader in _readers():
         hits: list[When] = []
         for match in pattern.finditer(low):
             if _not_wear(low, match):
@@ -285,7 +296,9 @@ def _latest(month: int, number: int, on: date) -> date | None:
 _DAY = r"(?:days?|dyas?|dayz)"
 _WEEK = r"(?:weeks?|wks?|weaks?|weeeks?|weks?|wekes?|wees|weeek|wewks?)"
 _MONTH = r"(?:months?|mths?|mos?|mounths?|monthes|monhts?|motnhs?|mnths?|mnoths?|moths?|montsh?)"
-_UNIT = rf"(?P<unit>{_DAY}|{_WEEK}|fortnights?|{_MONTH}|years?|yrs?|yeras?)\b(?P<half> and a half\b)?"
+_UNIT = (
+    rf"(?P<unit>{_DAY}|{_WEEK}|fortnights?|{_MONTH}|years?|yrs?|yeras?)\b(?P<half> and a half\b)?"
+)
 _N = rf"(?P<n>{NUMBER})"
 _ROUGH = (
     r"(?:(?:about|around|roughly|nearly|almost|only|just(?: under| over| shy of)?|over|more than|"
@@ -483,7 +496,15 @@ _SPECS = (
         _calendar,
     ),
 )
-_READERS = tuple((re.compile(pattern), reader) for pattern, reader in _SPECS)
+
+
+@lru_cache(maxsize=1)
+def _readers() -> tuple[
+    tuple[re.Pattern[str], Callable[[re.Match[str], date | None], _Found | None]], ...
+]:
+    """The patterns, compiled when the first message that hints at a time comes: it takes long."""
+    return tuple((re.compile(pattern), reader) for pattern, reader in _SPECS)
+
 
 # A match is not about wear when words like these stand right after or right before it.
 _AFTER_NOT = re.compile(

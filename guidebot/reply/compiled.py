@@ -15,11 +15,13 @@ from guidebot import __version__, blob
 from guidebot.domain.guide import Guide
 from guidebot.guide.codec import from_plain, to_plain
 from guidebot.linear.weights import Weights
+from guidebot.plan.activity_words import word_tables
+from guidebot.plan.ask import AskReader
 from guidebot.safety import compiled as safety
 from guidebot.search.engine import SearchEngine
 
 Say = Callable[[str], None]
-FORMAT = "9"
+FORMAT = "10"
 """Changed whenever the same guide would compile to other bytes."""
 
 _KEEP = 4
@@ -32,11 +34,14 @@ _SAFETY = {"rules", "net"}
 
 @dataclass(frozen=True, slots=True)
 class Compiled:
-    """A guide with its search engine and the wide net's weights (None if they are damaged)."""
+    """A guide, its search engine, the wide net's weights (None if they are damaged), and the reader
+    of questions of permission (None to build it anew).
+    """
 
     guide: Guide
     engine: SearchEngine
     net: Weights | None
+    asks: AskReader | None = None
 
 
 def cache_folder() -> Path:
@@ -123,6 +128,7 @@ def compile_guide(folder: Path, say: Say = lambda _: None) -> dict[str, bytes]:
     say("reading the guide")
     guide = read_guide(folder)
     sections = {"guide": json.dumps(to_plain(guide)).encode("utf-8")}
+    sections["asks"] = json.dumps(word_tables(guide.activities)).encode("utf-8")
     engine = SearchEngine.build_from(guide.wordings, guide, lambda what: say(f"questions: {what}"))
     sections.update(engine.dump())
     # Injury rules that cannot be built must end in a call with every answer, not in no answer.
@@ -149,7 +155,8 @@ def _load(sections: Mapping[str, memoryview]) -> Compiled:
         net = None
     with suppress(KeyError, ValueError):  # without them `safety.judge` builds its own or calls
         safety.use(safety.load(sections["rules"]))
-    return Compiled(guide, engine, net)
+    asks = AskReader(guide.activities, tables=json.loads(bytes(sections["asks"])))
+    return Compiled(guide, engine, net, asks)
 
 
 def _from_cache(quick: str) -> Compiled | None:

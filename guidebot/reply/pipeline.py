@@ -63,7 +63,7 @@ class Assistant:
         self.guide: Guide = compiled.guide
         self.engine: SearchEngine = compiled.engine
         self._net = compiled.net
-        self._reader = Reader(compiled.guide)
+        self._reader = Reader(compiled.guide, compiled.asks)
         self._composer = Composer(compiled.guide)
 
     @classmethod

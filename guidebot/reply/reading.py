@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
-from functools import cached_property
 
 from guidebot.domain.answer import Verdict
 from guidebot.domain.case import Case
@@ -64,19 +63,15 @@ class Reading:
 class Reader:
     """Reads messages against one guide."""
 
-    def __init__(self, guide: Guide) -> None:
+    def __init__(self, guide: Guide, asks: AskReader | None = None) -> None:
         self._guide = guide
+        self._asks = asks or AskReader(guide.activities)
         self._sleeves = [
             (f" {word} ", kind.key)
             for kind in guide.device.sleeves
             for word in sorted(kind.words, key=len, reverse=True)
             if " " in word
         ]
-
-    @cached_property
-    def _asks(self) -> AskReader:
-        # Built on the first question only: tables of words for every activity.
-        return AskReader(self._guide.activities)
 
     def read(self, text: str, given: Given) -> Reading:
         """Day, sleeve and the words to be ranked; leave asked for is read by `judge_leave`.

@@ -35,9 +35,9 @@ DECIDE = tuple(UNIONS)
 """The classes that decide; they stand before all others."""
 URGENT_AT = -0.05
 """Alert as urgent from this score of the class `urgent`, fitted between -1 and 1."""
-ANY_AT = 0.1
+ANY_AT = 0.15
 """Alert at all from this score of the class `any`."""
-HINTED = 0.15
+HINTED = 0.1
 """How much lower both may lie where a rule that is not sure enough to alert alone has fired."""
 EMERGENCY_AT = -0.3
 """An urgent message is an emergency from this score: erring upwards costs a call."""

@@ -200,9 +200,9 @@ class SearchEngine:
 
     def _also(self, text: str, situation: Situation, hits: Sequence[Hit]) -> tuple[Hit, ...]:
         """A second question in the same message: its passage, if one part surely asks for it."""
-        parts = sentences(text)
-        if len(parts) < 2 or not hits:
+        if text.count("?") < 2 or not hits:
             return ()
+        parts = [part for part in sentences(text) if part.endswith("?")]
         found: list[Hit] = []
         seen = {need for hit in hits[:1] for need in hit.passage.answers}
         for part in parts[:PARTS]:
