@@ -39,7 +39,13 @@ training, how many hours can i walk, hours of the night, walk normally, walks no
 usual, walks like, walk like, walks funny, walk funny, walks well, walk well, walks fine, walk
 fine, walks better, walking funny, walking fine, walking well, walking normally, walk properly,
 made to walk, video of him walking, walking video, film him walking, walking towards, walk by,
-kennel nurse, kennel manager, sitter here, delicate cycle, spin cycle, play in the bit, play in the hinge, some play, hinge play, side to
+kennel nurse, kennel manager, sitter here, round the lake, round the river, round the canal, round the pond, round the sea,
+round the reservoir, around the lake, around the river, around the canal, around the pond,
+around the sea, around the reservoir, along the lake, along the river, along the canal, along
+the pond, along the sea, along the reservoir, by the lake, by the river, by the canal, by the
+pond, by the sea, by the reservoir, beside the lake, beside the river, beside the canal, beside
+the pond, beside the sea, beside the reservoir, past the lake, past the river, past the canal,
+past the pond, past the sea, past the reservoir, delicate cycle, spin cycle, play in the bit, play in the hinge, some play, hinge play, side to
 side, funny walk, odd walk, normal steps, few steps and, ball of the foot, ball joint, ball park, gauge,
 trot out, run down the, run along the, jump out at, jump in price, sprung open, spring open, in the car
 park, play it safe, play by ear, catch on, catches on, catch the skin, pool of, wave form, wade through,
