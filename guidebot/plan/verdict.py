@@ -14,7 +14,7 @@ from guidebot.domain.answer import Verdict
 from guidebot.domain.case import Case, Restriction
 from guidebot.domain.protocol import Protocol, Stage
 from guidebot.plan import amounts
-from guidebot.plan.ask import Ask, Kind
+from guidebot.plan.ask import Ask, Kind, Trouble
 from guidebot.plan.days import (
     add_days,
     day_number,
@@ -146,6 +146,7 @@ def decide(
         verdict = _restricted(verdict, "walk", now)
     else:
         verdict = _activity(protocol, activities[ask.activity], now)
+    verdict = _troubled(verdict, activities, ask)
     fixed = now.day is not None or _same_in_all(verdict, activities, ask)
     return Decision(verdict, None if fixed else ASK_FITTED, now.notes)
 
@@ -226,6 +227,24 @@ def _held(protocol: Protocol, activity: Activity, found: Verdict, now: Moment) -
     return found
 
 
+def _troubled(found: Verdict, activities: Mapping[str, Activity], ask: Ask) -> Verdict:
+    """A sore or a flag told in the question itself: nothing that follows the stages is free.
+
+    A slow walk stays free after a flag; after a sore it does not.
+    """
+    if ask.kind is Kind.WEAR or STRICTNESS[found.say] >= STRICTNESS[Say.ASK_FIRST]:
+        return found
+    flagged = ask.trouble is Trouble.FLAG and ask.kind is Kind.ACTIVITY
+    if not (flagged or ask.trouble is Trouble.SORE) or _common(activities[ask.activity]):
+        return found
+    name = capital(activities[ask.activity].name)
+    text = f"{name}: ask first. You tell of trouble with the leg or the skin. {_TROUBLE_FIRST}"
+    return replace(found, say=Say.ASK_FIRST, text=text, changes_on=None)
+
+
+_TROUBLE_FIRST = (
+    "Let your veterinarian or your fitter look at that before your dog does this again."
+)
 _STOPS = frozenset({Held.SORE, Held.LIMPING})
 
 

@@ -73,9 +73,32 @@ def test_no_medicine_is_ever_allowed(activities: dict[str, Activity]) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["no limp at all, may he have seven hours?", "skin never red; is another hour in it ok?"]
+    "text",
+    ["no limp at all, may he have seven hours?", "skin never red; is another hour in it ok?"],
 )
 def test_denied_trouble_is_no_trouble(reader: AskReader, text: str) -> None:
     ask = reader.read(text)
     assert ask is not None
     assert ask.trouble is None
+
+
+@pytest.mark.parametrize(
+    ("text", "say"),
+    [
+        ("he limped after breakfast, may he run on the grass?", Say.ASK_FIRST),
+        ("there is an open sore on his ankle. can he go for his walk", Say.ASK_FIRST),
+        ("no limp at all. may he run on the grass?", Say.YES_WITH_LIMITS),
+        ("he limped a little, can we do a short walk", Say.YES_WITH_LIMITS),
+    ],
+)
+def test_trouble_told_in_the_question_makes_it_stricter(
+    reader: AskReader,
+    protocol: Protocol,
+    activities: dict[str, Activity],
+    text: str,
+    say: Say,
+) -> None:
+    ask = reader.read(text)
+    assert ask is not None
+    case = Case("", "", fitted=ON - timedelta(days=150))
+    assert decide(protocol, activities, ask, case, ON).verdict.say is say
