@@ -86,9 +86,7 @@ def engines(sizes: tuple[int, ...]) -> None:
     vocabulary = [f"w{i}" for i in range(5_000)]
     weights = [1 / (rank + 2.7) for rank in range(len(vocabulary))]
     for size in sizes:
-        documents = [
-            rng.choices(vocabulary, weights, k=rng.randint(40, 150)) for _ in range(size)
-        ]
+        documents = [rng.choices(vocabulary, weights, k=rng.randint(40, 150)) for _ in range(size)]
         frequent = set(vocabulary[:100])  # a stop list, as in real use
         documents = [[w for w in document if w not in frequent] for document in documents]
         ours, theirs = Bm25.build(documents), BM25Okapi(documents)

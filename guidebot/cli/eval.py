@@ -18,7 +18,7 @@ SETS = ("answers", "verdicts", "chats", "signs")
 @click.argument("which", type=click.Choice(["all", *SETS]), default="all")
 @click.option(
     "--split",
-    type=click.Choice(["dev", "test", "all"]),
+    type=click.Choice(["dev", "test", "rounds", "all"]),
     default="dev",
     show_default=True,
     help="Questions of which authors.",

@@ -103,6 +103,10 @@ class Composer:
         sure = found.decision
         if sure.right >= ANSWERS_FROM:
             return Outcome.ANSWERED
+        activity = self._guide.activities.get(reading.ask.activity) if reading.ask else None
+        if activity is not None and activity.need == found.hits[0].need:
+            # Leave asked for in the words of the table, and ranking agrees: two ways to one need.
+            return Outcome.ANSWERED
         if sure.answerable >= ANSWERABLE_FROM or sure.right >= RIGHT_FROM:
             return Outcome.UNSURE
         return Outcome.NOT_IN_GUIDE

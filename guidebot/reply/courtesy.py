@@ -18,8 +18,8 @@ _THANKS = frozenset(
     folks everyone all both just wrong pressed sent""".split()
 )
 _GREETINGS = frozenset("hi hello hey hiya morning afternoon evening yo hallo greetings".split())
+_OPENERS = frozenset("thank thanks thankyou thx ty ta cheers great perfect brilliant bye".split())
 _LONGEST = 12
-_CLEARLY = 0.0
 
 
 def is_courtesy(text: str, found: Found) -> bool:
@@ -36,11 +36,12 @@ def is_courtesy(text: str, found: Found) -> bool:
     linear = found.scores.linear
     courtesy = linear.get("courtesy", -1.0)
     best = linear[found.scores.ranked[0][0]]
+    opens = any(token in _OPENERS for token in tokens[:2])
     return (
         len(tokens) <= _LONGEST
         and "?" not in text
-        and courtesy > _CLEARLY
-        and courtesy > best + 0.4
+        and courtesy > best + (0.1 if opens else 0.4)
+        and courtesy > (-0.6 if opens else 0.0)
         and courtesy > linear.get("off-topic", -1.0)
     )
 

@@ -447,7 +447,7 @@ BROKEN_RULES = {
     "spans": (judging, "find"),
     "scopes": (judging, "scopes"),
     "rules": (judging, "run"),
-    "wide net": (wide, "findings"),
+    "wide net": (wide, "weigh"),
     "tables": (safety, "current"),
     "the alert itself": (judging, "alert_for"),
 }
