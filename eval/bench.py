@@ -93,8 +93,8 @@ def engines(sizes: tuple[int, ...]) -> None:
         queries = [rng.sample(rng.choice(documents), k=6) for _ in range(20)]
         mine, other = [], []
         for query in queries:
-            mine.append(timed(lambda q=query: ours.top(q, 5)))
-            other.append(timed(lambda q=query: theirs.get_scores(q)))
+            mine.append(timed(lambda q=query, index=ours: index.top(q, 5)))
+            other.append(timed(lambda q=query, index=theirs: index.get_scores(q)))
             reference = theirs.get_scores(query)
             assert all(abs(reference[i] - s) < 1e-9 for i, s in ours.scores(query).items())
         ratio = median(other) / median(mine)

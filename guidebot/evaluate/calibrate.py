@@ -133,7 +133,7 @@ def as_module(weights: dict[str, Any]) -> str:
     lines = ['"""Written by `guidebot eval --calibrate`; do not edit by hand."""', "", "# fmt: off"]
     for name, numbers in weights.items():
         said = ", ".join(f"{float(n):.5g}" for n in numbers)
-        lines.append(f"{name}: tuple[float, ...] = ({said})  # noqa: E501")
+        lines.append(f"{name}: tuple[float, ...] = ({said})")
     return "\n".join([*lines, "# fmt: on", ""])
 
 

@@ -109,6 +109,8 @@ class Composer:
             return Outcome.ANSWERED
         if sure.answerable >= ANSWERABLE_FROM or sure.right >= RIGHT_FROM:
             return Outcome.UNSURE
+        if reading.verdict is not None and reading.ask is not None and reading.ask.outright:
+            return Outcome.UNSURE
         return Outcome.NOT_IN_GUIDE
 
     def _read_as(self, found: Found) -> str | None:

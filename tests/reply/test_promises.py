@@ -231,6 +231,8 @@ SAID = [
         r"(?:On .+|From day \d+|\d+ months? after fitting|From \d+ months? after fitting) the .+ "
         r"stage starts, and this changes to: .+\.",
         r"By stage: .+\.",
+        r".+: ask first\. You tell of trouble with the leg or the skin\. "
+        r"Let your veterinarian or your fitter look at that before your dog does this again\.",
         r"(?:No|Ask first|Not yet)\. Your veterinarian has restricted this(?: until .+)?\. "
         r"That comes before the guide\.",
     )
