@@ -14,7 +14,7 @@ from guidebot.safety.judge import Judgement
 from guidebot.search.engine import Found
 from guidebot.search.passages import Hit
 
-ANSWERS_FROM = 0.62
+ANSWERS_FROM = 0.72
 """Least chance of the first need being right for an outright answer; set on the dev questions."""
 ANSWERABLE_FROM = 0.45
 """Least chance of the guide answering at all for a choice of passages."""
