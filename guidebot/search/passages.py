@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
@@ -10,6 +11,9 @@ from guidebot.linear.features import stem, words
 from guidebot.search.bm25 import Bm25
 from guidebot.search.flat import FlatPostings, dump_postings
 from guidebot.search.words import Query, content_stems
+
+LINKED = 0.5
+"""What a link from another passage adds: of two that answer a need, writers point to the main one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,12 +73,13 @@ class Hit:
 class PassageIndex:
     """Chooses among passages: BM25 over their own text settles what the need leaves open."""
 
-    __slots__ = ("_bm25", "_by_need", "_numbers", "passages")
+    __slots__ = ("_bm25", "_by_need", "_links", "_numbers", "passages")
 
     def __init__(self, passages: Mapping[str, Passage], bm25: Bm25) -> None:
         self.passages = passages
         self._bm25 = bm25
         self._numbers = {key: number for number, key in enumerate(sorted(passages))}
+        self._links = Counter(key for passage in passages.values() for key in passage.see)
         self._by_need: dict[str, list[str]] = {}
         for key in sorted(passages):
             for need in passages[key].answers:
@@ -104,7 +109,7 @@ class PassageIndex:
             return (
                 -_aptness(passage.applies, situation),
                 passage.answers.index(need),
-                -text.get(self._numbers[passage.id], 0.0),
+                -text.get(self._numbers[passage.id], 0.0) - LINKED * self._links[passage.id],
             )
 
         return sorted(found, key=lambda p: (order(p), p.id))

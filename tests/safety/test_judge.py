@@ -177,8 +177,8 @@ def test_tiers_of_scores() -> None:
     assert tier(-0.9, -0.9, -1.0) is Tier.CLINIC
     assert tier(-0.9, -0.3, -1.0) is Tier.VET_TODAY
     assert tier(0.9, -0.9, -1.0) is None
-    assert tier(0.5, 0.1, -1.0) is None
-    assert tier(0.5, 0.1, -1.0, hinted=True) is Tier.VET_TODAY
+    assert tier(0.5, -0.1, -1.0) is None
+    assert tier(0.5, -0.1, -1.0, hinted=True) is Tier.VET_TODAY
 
 
 @pytest.mark.parametrize(
