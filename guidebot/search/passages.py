@@ -13,7 +13,7 @@ from guidebot.search.flat import FlatPostings, dump_postings
 from guidebot.search.words import Query, content_stems
 
 LINKED = 0.5
-"""What a link from another passage adds: of two that answer a need, writers point to the main one."""
+"""What a link from another passage adds: writers point to the main one of two."""
 
 
 @dataclass(frozen=True, slots=True)
