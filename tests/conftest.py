@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import signal
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -19,6 +20,9 @@ SECOND = ROOT / "tests" / "fixtures" / "second_guide"
 def _own_home(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
     """No test sees or touches the developer's own store and cache."""
     home = tmp_path_factory.mktemp("home")
+    # A run in the background inherits an ignored interrupt and would hand it on to the commands
+    # under test.
+    signal.signal(signal.SIGINT, signal.default_int_handler)
     with pytest.MonkeyPatch.context() as patch:
         patch.setenv("GUIDEBOT_HOME", str(home / "data"))
         patch.setenv("GUIDEBOT_CACHE", str(home / "cache"))
