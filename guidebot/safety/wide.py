@@ -33,15 +33,15 @@ UNIONS = {
 """Signs also fitted as one class each: the sum of many small scores drifts, this does not."""
 DECIDE = tuple(UNIONS)
 """The classes that decide; they stand before all others."""
-URGENT_AT = 0.0
+URGENT_AT = -0.05
 """Alert as urgent from this score of the class `urgent`, fitted between -1 and 1.
 
 Set on the dev authors and on plain short reports ("there is blood under the strap"): higher
 thresholds ring less often on harmless messages and lose those first.
 """
-ANY_AT = 0.1
+ANY_AT = 0.33
 """Alert at all from this score of the class `any`."""
-HINTED = 0.15
+HINTED = 0.1
 """How much lower both may lie where a rule that is not sure enough to alert alone has fired."""
 EMERGENCY_AT = -0.3
 """An urgent message is an emergency from this score: erring upwards costs a call."""
