@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import re
 import textwrap
 from collections.abc import Iterator
 
-from guidebot.domain.answer import Answer, Outcome
+from guidebot.domain.answer import Answer, Outcome, Verdict
 from guidebot.domain.sign import Alert, Tier
 from guidebot.safety.signs import BY_KEY
 
@@ -24,6 +25,14 @@ _SAY = {
 def say_word(say: str) -> str:
     """A verdict as people read it."""
     return _SAY[say]
+
+
+def said_once(verdict: Verdict) -> str:
+    """The verdict's word and its text; not both where the first sentence says the word itself."""
+    word = say_word(verdict.say.value)
+    first = verdict.text.split(". ", 1)[0].lower()
+    said = re.search(rf"\b{re.escape(word.lower())}\b", first)
+    return verdict.text if said else f"{word}. {verdict.text}"
 
 
 def fill(text: str, indent: str = "", first: str | None = None) -> str:
@@ -79,7 +88,7 @@ def lines(answer: Answer, *, full: bool = True) -> Iterator[str]:
     if answer.read_as:
         yield fill(f"Read as: {answer.read_as}")
     if answer.verdict:
-        yield fill(f"Verdict: {say_word(answer.verdict.say.value)}. {answer.verdict.text}")
+        yield fill(f"Verdict: {said_once(answer.verdict)}")
         if answer.lead:
             yield ""
     if answer.lead:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
 from itertools import accumulate
 
 from guidebot.domain.answer import Answer, Cited, Outcome
@@ -13,6 +15,7 @@ from guidebot.reply.reading import Reading
 from guidebot.safety.judge import Judgement
 from guidebot.search.engine import Found
 from guidebot.search.passages import Hit
+from guidebot.text import plain
 
 ANSWERS_FROM = 0.72
 """Least chance of the first need being right for an outright answer; set on the dev questions."""
@@ -21,6 +24,11 @@ ANSWERABLE_FROM = 0.45
 RIGHT_FROM = 0.30
 """A need this likely is offered even where the message looks off the topic."""
 CHOICES = 3
+
+_ORDERED = re.compile(
+    r"\b(?:vet|vets|veterinarian|surgeon)\b[^.?!\n]{0,30}"
+    r"\b(?:said|says|told|tells|wants|ordered|orders|advised|advises|forbade|insists|restricted)\b"
+)
 
 
 class Composer:
@@ -61,11 +69,12 @@ class Composer:
         outcome = self._outcome(reading, found)
         if outcome is Outcome.NOT_IN_GUIDE:
             lead = phrases.OTHER_LANGUAGE if looks_foreign(text) else phrases.NOT_IN_GUIDE
-            return self.outcome(outcome, lead, judgement)
+            answer = self.outcome(outcome, lead, judgement)
+            return replace(answer, notes=(*answer.notes, *_vet_first(text)))
         hits = found.hits
         passages = _cited(hits)
         choices: tuple[str, ...] = ()
-        notes = [*reading.notes, *self._mentions(judgement)]
+        notes = [*_vet_first(text), *reading.notes, *self._mentions(judgement)]
         if outcome is Outcome.UNSURE:
             lead = phrases.UNSURE
             choices = tuple(hit.passage.id for hit in hits[:CHOICES])
@@ -135,6 +144,11 @@ class Composer:
             phrases.IF_NOW.format(name=sign.name, do=" ".join(sign.do))
             for sign in judgement.mentions[:1]
         )
+
+
+def _vet_first(text: str) -> tuple[str, ...]:
+    """Where the owner tells what the veterinarian ordered: that it beats the guide."""
+    return (phrases.VET_FIRST,) if _ORDERED.search(plain(text)) else ()
 
 
 def _cited(hits: tuple[Hit, ...]) -> tuple[Cited, ...]:

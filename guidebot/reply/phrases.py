@@ -13,5 +13,6 @@ GREETING = "Hello. Ask anything about the device: wearing it, skin, walks, clean
 WHICH_SLEEVE = "Which sleeve does the device have, {names}? The steps differ."
 FAILED = "Something went wrong while searching. Please ask the clinic: {contact}."
 IF_NOW = "If you see this now ({name}): {do}"
+VET_FIRST = "What your veterinarian told you for your dog comes before this guide."
 SEARCHED_FOR = 'Searched for "{meant}" in place of "{typed}".'
 ALSO_ASKED = "You also asked about this: {title} [{id}]: {short}"

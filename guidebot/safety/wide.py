@@ -47,7 +47,7 @@ EMERGENCY_AT = -0.3
 """An urgent message is an emergency from this score: erring upwards costs a call."""
 NEARLY_URGENT = -0.35
 """A message alerted only as `any` is urgent, not `clinic`, from this score."""
-SAMPLE, HARDEST = 1_400, 1_800
+SAMPLE, HARDEST = 2_000, 4_500
 """Harmless lines of the guide used in the first round, and added in the second."""
 SETTINGS = FitSettings(ridge=1.0, stem_share=0.6, keep=6000, least_lines=2)
 QUOTE_WORDS = 12

@@ -42,7 +42,7 @@ def read_hours(text: str) -> float:
 
 
 def date_reader(today: date) -> Callable[[str], date]:
-    """A reader for a fitting day: a date, `today`, `yesterday` or the day number it is today."""
+    """A reader for a fitting day: a date, `today`, `yesterday`, `5 days ago` or the day number."""
 
     def read(text: str) -> date:
         low = text.strip().lower()
@@ -52,11 +52,13 @@ def date_reader(today: date) -> Callable[[str], date]:
             from guidebot.plan.days import fitted_from
 
             return fitted_from(int(found.group(1)), today)
+        if found := re.fullmatch(r"(\d{1,4}) days? ago", low):
+            return today - timedelta(days=int(found.group(1)))
         try:
             fitted = date.fromisoformat(low)
         except ValueError:
             raise InputError(
-                "this is no date", remedy="Write it like 2026-11-20, or the day it is today: 6"
+                "this is no date", remedy="Write it like 2026-11-20 or 5 days ago"
             ) from None
         if fitted > today + timedelta(days=366):
             raise InputError("that is more than a year ahead", remedy="Check the year")

@@ -126,6 +126,15 @@ class Session:
         # sorted is stable: of two equally urgent alerts the new one stands first.
         self.pending = sorted([alert, *others], key=lambda a: -a.tier)
 
+    @property
+    def told(self) -> str:
+        """What the alert of this talk told to do first, read or not; "" if there was none.
+
+        The hands-on steps and the day's hours must not read as if it had never been said.
+        """
+        alert = self.pending[0] if self.pending else self.seen
+        return f"Stop. {alert.headline}. {' '.join(alert.do)}" if alert else ""
+
     def acknowledge(self) -> None:
         """The person has read the alert on top."""
         if self.pending:

@@ -9,7 +9,7 @@ import pytest
 
 from guidebot.domain.answer import Outcome
 from guidebot.domain.case import Case
-from guidebot.reply import pipeline
+from guidebot.reply import phrases, pipeline
 from guidebot.reply.dialogue import Dialogue
 from guidebot.reply.pipeline import Assistant
 from guidebot.safety.judge import Judgement, judge
@@ -166,3 +166,24 @@ def test_a_long_conversation_stays_itself(talk: Dialogue, assistant: Assistant) 
     for _ in range(20):
         answer = talk.say(question)
         assert (answer.outcome, answer.need, answer.alert) == (alone.outcome, alone.need, None)
+
+
+@pytest.mark.parametrize(
+    ("said", "noted"),
+    [
+        ("my vet said no walks this week, may we still go out", True),
+        ("the surgeon told us to keep him in a crate, how many hours today", True),
+        ("when do I see the vet", False),
+    ],
+)
+def test_what_the_veterinarian_ordered_comes_first(
+    said: str, noted: bool, assistant: Assistant
+) -> None:
+    assert (phrases.VET_FIRST in assistant.answer(said).notes) is noted
+
+
+def test_hours_of_a_later_day_do_not_come_with_those_of_the_first(assistant: Assistant) -> None:
+    answer = assistant.answer("how many hours today", day=6)
+    assert answer.verdict
+    assert answer.verdict.day == 6
+    assert answer.passages[0].id not in ("first-day-hours", "first-day-step-by-step")

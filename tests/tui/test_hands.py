@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from tui_fakes import Setup, screen_text, settle, small_guide
+from tui_fakes import Setup, ask, screen_text, settle, small_guide
 
 from guidebot.domain.case import Case
 from guidebot.tui.steps import FitCheck, alert_of, passage_for, steps_for
@@ -114,3 +114,13 @@ def test_the_passage_of_this_sleeve_comes_first() -> None:
     assert passage_for(guide, "care.wash", SHORT) == plain
     assert passage_for(guide, "care.wash", replace(SHORT, sleeve="long")) in (plain, long)
     assert passage_for(guide, "no.need", None) is None
+
+
+async def test_putting_on_says_stop_after_an_alert(setup: Setup) -> None:
+    """What an alert told must not be forgotten one screen later, read or not."""
+    async with setup.app.run_test(size=(100, 40)) as pilot:
+        await settle(pilot)
+        await ask(pilot, "blood")
+        await pilot.press("f8", "f4", "1", "1")
+        await settle(pilot)
+        assert "Stop." in screen_text(setup.app)

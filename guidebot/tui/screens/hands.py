@@ -128,10 +128,11 @@ class HandsScreen(Area):
             return
         step = self._steps[self._at]
         check = f"Check: {step.check}" if step.check else ""
+        told = self.session.told if self._what == "putting_on" else ""
         self._say(
             f"{title} · step {self._at + 1} of {len(self._steps)}",
             step.title,
-            plain_block(only_if(step, guide, self._parts()), spaced(step.do)),
+            plain_block(told, only_if(step, guide, self._parts()), spaced(step.do)),
             check,
             [],
             "Space or right: done, next step. Left or b: back. m: menu.",

@@ -97,7 +97,8 @@ class TodayScreen(Area):
         # Beside the day the chart gets two thirds of the screen, below it the whole.
         width = self.size.width * 2 // 3 - 4 if self.has_class("-wide") else self.size.width - 4
         chart = session.desk.chart(guide, case, on, width)
-        self._say(day.title, day.why, day_text(day, ticks_of(case, on)), chart, day.flagged)
+        why = (session.told, *day.why) if session.told else day.why
+        self._say(day.title, why, day_text(day, ticks_of(case, on)), chart, day.flagged)
 
     def on_resize(self, event: events.Resize) -> None:
         """The chart is as wide as the screen lets it."""

@@ -9,7 +9,7 @@ from textual.widgets.option_list import Option
 
 from guidebot.domain.answer import Answer, Outcome
 from guidebot.domain.guide import Guide
-from guidebot.render.text import say_word
+from guidebot.render.text import said_once
 from guidebot.text import one_line
 from guidebot.tui.session import Turn
 from guidebot.tui.widgets.words import Line, Prose, shown
@@ -117,8 +117,7 @@ class AnswerView(VerticalScroll):
             return
         self.say("read-as", f"Read as: {answer.read_as}" if answer.read_as else "")
         if answer.verdict:
-            word = say_word(answer.verdict.say.value)
-            self.say("verdict", f"Verdict: {word}. {answer.verdict.text}")
+            self.say("verdict", f"Verdict: {said_once(answer.verdict)}")
         self.say("lead", answer.lead)
         self.say("asks-back", f"Please tell us: {answer.asks_back}" if answer.asks_back else "")
         self.say("notes", "\n".join(f"Note: {note}" for note in answer.notes))
