@@ -13,6 +13,7 @@ ROOT = Path(__file__).resolve().parent.parent
 PACKAGE = ROOT / "guidebot"
 RANK = {
     "errors": 0,
+    "lazy": 0,
     "text": 0,
     "blob": 1,
     "domain": 1,

@@ -14,6 +14,7 @@ from guidebot.cli.main import complain, progress
 from guidebot.errors import ExitCode, InputError, StoreError, Where
 
 if TYPE_CHECKING:
+    from guidebot.domain.answer import Answer
     from guidebot.domain.case import Case
     from guidebot.reply.pipeline import Assistant
 
@@ -38,6 +39,7 @@ def read_date(value: str | None, option: str) -> date | None:
 @click.command()
 @click.argument("text", nargs=-1)
 @click.option("--case", "case_id", metavar="ID", help="The dog, as kept with `guidebot case`.")
+@click.option("--demo", is_flag=True, help="Take the dog from the demo's store.")
 @click.option("--fitted", metavar="DATE", help="The fitting day (day 1), year-month-day.")
 @click.option("--day", type=int, metavar="N", help="The day number; the fitting day is 1.")
 @click.option("--sleeve", metavar="KIND", help="The sleeve: standard or extended.")
@@ -52,6 +54,7 @@ def command(
     ctx: click.Context,
     text: tuple[str, ...],
     case_id: str | None,
+    demo: bool,
     fitted: str | None,
     day: int | None,
     sleeve: str | None,
@@ -77,7 +80,7 @@ def command(
         raise InputError("there is a question and a batch", remedy="Give only one of them")
     assistant = Assistant.open(ctx.obj["content"], say=progress(ctx))
     _check_sleeve(assistant, sleeve)
-    case, trouble = _case(assistant, case_id, fitted_on, sleeve)
+    case, trouble = _case(case_id, demo, fitted_on, sleeve)
     if batch is not None:
         for line in answer_batch(assistant, batch, case, on, day, sleeve):
             click.echo(line)
@@ -85,27 +88,22 @@ def command(
         question: str | bytes = " ".join(text)
         if not text or question == "-":
             question = sys.stdin.buffer.read(MOST_READ)
-        code = _answer_one(assistant, question, case, on, day, sleeve, as_json, explain)
+        answer = assistant.answer(question, case, on, day=day, sleeve=sleeve)
+        code = _print_one(assistant, question, answer, as_json, explain)
+        if case is not None and case.id:
+            trouble = trouble or _keep(answer, case, on or date.today(), demo)
         if code and trouble is None:
             ctx.exit(code)
     if trouble is not None:
         raise trouble
 
 
-def _answer_one(
-    assistant: Assistant,
-    question: str | bytes,
-    case: Case | None,
-    on: date | None,
-    day: int | None,
-    sleeve: str | None,
-    as_json: bool,
-    explain: bool,
+def _print_one(
+    assistant: Assistant, question: str | bytes, answer: Answer, as_json: bool, explain: bool
 ) -> ExitCode:
     from guidebot.domain.answer import Outcome
     from guidebot.render import FORMATS
 
-    answer = assistant.answer(question, case, on, day=day, sleeve=sleeve)
     click.echo(FORMATS["json" if as_json else "text"](answer))
     if explain:
         from guidebot.reply.explain import lines
@@ -114,6 +112,29 @@ def _answer_one(
             click.echo(line, err=as_json)
     missing = answer.outcome is Outcome.NOT_IN_GUIDE and answer.alert is None
     return ExitCode.NOT_IN_GUIDE if missing else ExitCode.OK
+
+
+def _keep(answer: Answer, case: Case, on: date, demo: bool) -> StoreError | None:
+    """Keep the question with its dog, if questions are kept; the answer is printed already."""
+    from guidebot.cases.home import demo_path
+    from guidebot.cases.store import open_store
+
+    try:
+        with open_store(demo_path() if demo else None) as store:
+            store.log_question(
+                on,
+                answer.text,
+                answer.outcome.value,
+                need=answer.need,
+                passage=answer.passages[0].id if answer.passages else None,
+                sign=answer.alert.sign if answer.alert else None,
+                guide=answer.guide.hash,
+                rules=answer.rules.hash,
+                case_id=case.id,
+            )
+    except StoreError as error:
+        return error
+    return None
 
 
 def _check_days(fitted: date | None, day: int | None, on: date) -> None:
@@ -133,17 +154,18 @@ def _check_sleeve(assistant: Assistant, sleeve: str | None) -> None:
 
 
 def _case(
-    assistant: Assistant, case_id: str | None, fitted: date | None, sleeve: str | None
+    case_id: str | None, demo: bool, fitted: date | None, sleeve: str | None
 ) -> tuple[Case | None, StoreError | None]:
     """The case, or what kept the store from giving it; the answer is printed all the same."""
     from guidebot.domain.case import Case
 
     if case_id is None:
         return (Case(id="", dog="", fitted=fitted, sleeve=sleeve) if fitted else None), None
+    from guidebot.cases.home import demo_path
     from guidebot.cases.store import open_store
 
     try:
-        with open_store() as store:
+        with open_store(demo_path() if demo else None) as store:
             return store.case(case_id), None
     except StoreError as error:
         return None, error

@@ -170,3 +170,13 @@ def remove(ctx: click.Context, dog: str, yes: bool) -> None:
             click.confirm(f"Remove {case.dog} ({case.id}) and its diary?", abort=True, err=True)
         store.remove(case.id)
     click.echo(f"Removed {case.id}", err=True)
+
+
+@command.command()
+@click.argument("keep", type=click.Choice(["on", "off"]))
+@click.pass_context
+def questions(ctx: click.Context, keep: str) -> None:
+    """Keep the questions asked about dogs (on), or keep none and drop those kept (off)."""
+    with _store(ctx) as store:
+        store.set_logging(keep == "on")
+    click.echo("Questions are kept, redacted." if keep == "on" else "No question is kept.")

@@ -81,6 +81,10 @@ class Guide:
         vocabulary: owners' word or phrase to the guide's word.
         stamp: version and hash over every file.
         topics: title by topic, in the order of the file.
+        leave: authored questions of permission and amount by activity, under `wear` those for hours
+            of wear, under `none` what asks no leave; like the wordings, for the compiler only.
+        follow_ups: authored follow-ups, also for the compiler only: need of the turn before, need
+            of the follow-up, the follow-up.
     """
 
     needs: Mapping[str, Need]
@@ -96,3 +100,5 @@ class Guide:
     taking_off: tuple[HandsOnStep, ...]
     stamp: Stamp
     topics: Mapping[str, str] = field(default_factory=dict)
+    leave: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    follow_ups: tuple[tuple[str, str, str], ...] = ()

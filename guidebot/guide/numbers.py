@@ -18,6 +18,8 @@ NEEDED = {
     "wear.session_first": "min",
     "wear.session_first_max": "min",
     "wear.rest": "min",
+    "wear.earliest": "h",
+    "wear.latest": "h",
     "wear.short_break": "day",
     "walk.usual": "min",
     "walk.longest": "min",
@@ -37,6 +39,7 @@ _NOT_LESS = (
     ("wear.session_first_max", "wear.session_first"),
     ("walk.longest", "walk.usual"),
     ("course.longest", "course.shortest"),
+    ("wear.latest", "wear.earliest"),
 )
 
 

@@ -29,7 +29,7 @@ from guidebot.guide.needs import read_needs
 from guidebot.guide.numbers import read_protocol
 from guidebot.guide.passages import read_passages
 from guidebot.guide.steps import read_fit_check, read_hands_on
-from guidebot.guide.wordings import read_vocabulary, read_wordings
+from guidebot.guide.wordings import read_follow_ups, read_leave, read_vocabulary, read_wordings
 
 __all__ = ["Survey", "content_hash", "find_content", "read_guide", "survey"]
 
@@ -99,6 +99,7 @@ def survey(folder: Path, *, signs: Collection[str] | None = None) -> Survey:
     activities, noted = source.table("activities.yaml")
     hands_on, hands_noted = source.table("handson.yaml")
     putting_on, taking_off = read_hands_on(hands_on, known, hands_noted)
+    table = read_activities(activities, known, noted)
     guide = Guide(
         needs=needs.by_key,
         topics=needs.topics,
@@ -106,13 +107,15 @@ def survey(folder: Path, *, signs: Collection[str] | None = None) -> Survey:
         wordings=read_wordings(source.below("wordings/"), known.needs, faults),
         vocabulary=read_vocabulary(*source.table("vocabulary.yaml")),
         protocol=protocol,
-        activities=read_activities(activities, known, noted),
+        activities=table,
         device=device,
         clinic=read_clinic(*source.table("clinic.yaml")),
         fit_check=_fit_check(source, known, signs, faults),
         putting_on=putting_on,
         taking_off=taking_off,
         stamp=Stamp(version, guide_hash(source.contents)),
+        leave=read_leave(source.below("leave/"), tuple(table), faults),
+        follow_ups=read_follow_ups(source.below("follow-ups.tsv"), known.needs, faults),
     )
     return Survey(None if faults.faults else guide, faults.faults, faults.warnings)
 

@@ -13,6 +13,9 @@ from guidebot.text import clean, plain
 CLASSES = ("off-topic", "courtesy")
 """Files of wordings of no need: what the guide does not answer, thanks and greetings."""
 
+LEAVE_CLASSES = ("wear", "none")
+"""Files of questions of leave beside the activities: hours of wear, and what asks no leave."""
+
 LONGEST = 400
 """Characters; a longer line is rarely one wording."""
 
@@ -50,6 +53,69 @@ def read_wordings(
             faults.warn(Where(f"wordings/{key}.txt"), f"there are no wordings for `{key}`")
     order = [*(needs if needs is not None else sorted(set(found) - set(CLASSES))), *CLASSES]
     return {key: found.get(key, ()) for key in order}
+
+
+def read_leave(
+    sources: Mapping[str, str], activities: Collection[str] | None, faults: Faults
+) -> dict[str, tuple[str, ...]]:
+    """Read the questions of permission and amount, one a line, as for `read_wordings`.
+
+    Args:
+        sources: text of each file by path below the content folder; a guide may have none.
+        activities: known activities in order, None if they could not be read.
+        faults: receives what is wrong.
+
+    Returns:
+        The lines by activity, then `wear` and `none`; empty without any file.
+    """
+    found: dict[str, tuple[str, ...]] = {}
+    for name in sorted(sources):
+        key = name.rpartition("/")[2].removesuffix(".txt")
+        if activities and key not in activities and key not in LEAVE_CLASSES:
+            faults.add(
+                Where(name, 1, 1),
+                f"the file is named after no activity: `{key}`",
+                nearest(key, [*activities, *LEAVE_CLASSES]),
+            )
+            continue
+        found[key] = _lines(name, sources[name], faults)
+    if not found:
+        return {}
+    for key in (*(activities or ()), *LEAVE_CLASSES):
+        if key not in found:
+            faults.warn(Where(f"leave/{key}.txt"), f"there are no questions of leave for `{key}`")
+    return {key: lines for key, lines in found.items() if lines}
+
+
+def read_follow_ups(
+    sources: Mapping[str, str], needs: Collection[str] | None, faults: Faults
+) -> tuple[tuple[str, str, str], ...]:
+    """Read authored follow-ups: need of the turn before, need, text, with tabs between.
+
+    Args:
+        sources: text of the file by its path, empty if the guide has none.
+        needs: known needs, None if they could not be read.
+        faults: receives what is wrong.
+    """
+    found: list[tuple[str, str, str]] = []
+    for name, text in sources.items():
+        for number, raw in enumerate(text.split("\n"), 1):
+            if not raw.strip() or raw.startswith("#"):
+                continue
+            parts = [part.strip() for part in raw.split("\t")]
+            if len(parts) != 3 or not parts[2]:
+                faults.add(
+                    Where(name, number, 1),
+                    "the line is not two needs and a follow-up",
+                    "Write need of the turn before, need and text, with one tab between",
+                )
+                continue
+            for key in parts[:2]:
+                if needs is not None and key not in needs:
+                    what = f"there is no need `{key}`"
+                    faults.add(Where(name, number, 1), what, nearest(key, list(needs)))
+            found.append((parts[0], parts[1], clean(parts[2]).text))
+    return tuple(found)
 
 
 def _lines(name: str, text: str, faults: Faults) -> tuple[str, ...]:

@@ -13,6 +13,8 @@ from guidebot.text import plain
 _WORD = re.compile(r"[a-z0-9]+(?:'[a-z]+)?", re.ASCII)
 
 Stem = Callable[[str], str]
+ALONE = "\x03"
+"""First character of a mark among the stems that makes no pair with its neighbours."""
 
 
 @lru_cache(maxsize=1)
@@ -67,7 +69,8 @@ def char_grams(tokens: Sequence[str], low: int, high: int) -> list[str]:
 
 def stem_grams(stems: Sequence[str]) -> list[str]:
     """Stems and pairs of neighbouring stems; the leading mark keeps them apart from characters."""
-    return [f"\x01{s}" for s in stems] + [f"\x02{a} {b}" for a, b in pairwise(stems)]
+    running = [s for s in stems if s[0] != ALONE]
+    return [f"\x01{s}" for s in stems] + [f"\x02{a} {b}" for a, b in pairwise(running)]
 
 
 def counts(

@@ -1,8 +1,10 @@
-"""Fit the linear scorer: ridge regression on TF-IDF, solved in its dual form with numpy.
+"""Fit the linear scorer: ridge regression on TF-IDF with numpy.
 
 One target column a class, +1 for its own lines and -1 for all others. With X the rows of
 features, W = X' (X X' + lambda I)^-1 Y (Hoerl & Kennard, Technometrics 1970; dual form: Saunders,
-Gammerman & Vovk, ICML 1998). Only numpy is needed and two runs give the same weights.
+Gammerman & Vovk, ICML 1998). Above `MOST_DUAL` lines, where the square matrix of the dual form gets
+too large, by conjugate gradients on the same problem (Hestenes & Stiefel, J. Res. NBS 1952). Only
+numpy is needed and two runs give the same weights.
 """
 
 from __future__ import annotations
@@ -35,7 +37,6 @@ class FitSettings:
         keep: weights kept for each class, the largest by size; the rest is dropped.
         least_lines: a feature must occur in so many lines.
         grams: least and most characters of a character n-gram.
-        balance: weight lines so that every class counts as much (power 0 none, 1 full).
     """
 
     ridge: float = 0.5
@@ -43,7 +44,12 @@ class FitSettings:
     keep: int = 2000
     least_lines: int = 2
     grams: tuple[int, int] = (3, 4)
-    balance: float = 0.0
+
+
+MOST_DUAL = 15_000
+"""Lines up to which the dual form is solved; its matrix has the square of that many entries."""
+ROUNDS_WHOLE, ROUNDS = 60, 20
+"""Rounds of conjugate gradients for the `sums`, on which decisions hang, and for the others."""
 
 
 @dataclass(slots=True)
@@ -97,8 +103,6 @@ def fit(
     names = tuple(classes) if classes else tuple(sorted(set(labels)))
     say("counting features")
     sparse, hashes, idf = _features(texts, settings)
-    say("comparing lines")
-    gram = _gram(sparse, len(texts))
     number = {name: i for i, name in enumerate(names)}
     target = -np.ones((len(texts), len(names)), dtype=np.float32)
     rows = np.fromiter((number[label] for label in labels), dtype=np.int64, count=len(labels))
@@ -111,14 +115,24 @@ def fit(
     columns = (*(sums or {}), *names)
     bias = np.full(len(columns), -1.0, dtype=np.float32)
     target -= bias
-    sizes = np.bincount(rows, minlength=len(names)).astype(np.float32)
-    say("solving")
-    weight = (sizes[rows].mean() / sizes[rows]) ** settings.balance
-    gram[np.diag_indices_from(gram)] += np.float32(settings.ridge) / weight
-    dual = _solve(gram, target)
-    del gram
+    whole = len(unions)
+    if len(texts) > MOST_DUAL:
+        say("solving")
+        primal = np.column_stack(
+            [
+                _conjugate(sparse, part, settings.ridge, rounds)
+                for part, rounds in ((target[:, :whole], ROUNDS_WHOLE), (target[:, whole:], ROUNDS))
+                if part.shape[1]
+            ]
+        )
+    else:
+        say("comparing lines")
+        gram = _gram(sparse, len(texts))
+        say("solving")
+        gram[np.diag_indices_from(gram)] += np.float32(settings.ridge)
+        primal = _primal(sparse, _solve(gram, target))
     say("pruning")
-    return _prune(sparse, dual, hashes, idf, columns, bias, settings, whole=len(unions))
+    return _prune(sparse, primal, hashes, idf, columns, bias, settings, whole=whole)
 
 
 def _features(
@@ -261,9 +275,55 @@ def _solve(gram: Floats, target: Floats, block: int = 256) -> Floats:
     return solved.astype(np.float32)
 
 
+def _times(starts: Ints, cols: Ints, values: Floats, dense: Floats, block: int = 2048) -> Floats:
+    """A sparse matrix, given row by row, times a dense one."""
+    import numpy as np
+
+    rows = len(starts) - 1
+    out = np.zeros((rows, dense.shape[1]), dtype=np.float32)
+    for first in range(0, rows, block):
+        last = min(first + block, rows)
+        span = slice(starts[first], starts[last])
+        if span.start == span.stop:
+            continue
+        part = dense[cols[span]] * values[span][:, None]
+        filled = np.diff(starts[first : last + 1]) > 0
+        out[first:last][filled] = np.add.reduceat(
+            part, (starts[first:last] - starts[first])[filled], axis=0
+        )
+    return out
+
+
+def _primal(sparse: _Sparse, dual: Floats) -> Floats:
+    """Weights of the features from those of the lines: X' times the dual."""
+    return _times(*_by_column(sparse, len(dual)), dual)
+
+
+def _conjugate(sparse: _Sparse, target: Floats, ridge: float, rounds: int) -> Floats:
+    """Minimise |X W - Y|^2 + ridge |W|^2, every column on its own, by conjugate gradients."""
+    import numpy as np
+
+    columns = _by_column(sparse, len(target))
+    left = target.copy()
+    slope = _times(*columns, left)
+    weights = np.zeros_like(slope)
+    way = slope.copy()
+    size = (slope**2).sum(axis=0)
+    for _ in range(rounds):
+        step = _times(sparse.starts, sparse.cols, sparse.values, way)
+        long = size / np.maximum((step**2).sum(axis=0) + ridge * (way**2).sum(axis=0), 1e-20)
+        weights += long * way
+        left -= long * step
+        slope = _times(*columns, left) - np.float32(ridge) * weights
+        grown = (slope**2).sum(axis=0)
+        way = slope + grown / np.maximum(size, 1e-20) * way
+        size = grown
+    return weights.astype(np.float32)
+
+
 def _prune(
     sparse: _Sparse,
-    dual: Floats,
+    primal: Floats,
     hashes: Ints,
     idf: Floats,
     names: tuple[str, ...],
@@ -271,20 +331,9 @@ def _prune(
     settings: FitSettings,
     whole: int,
 ) -> Weights:
-    """Primal weights; all but the first `whole` columns keep their largest ones only."""
+    """Pack the weights; all but the first `whole` columns keep their largest ones only."""
     import numpy as np
 
-    starts, row_of, values = _by_column(sparse, len(dual))
-    primal = np.zeros((sparse.width, len(names)), dtype=np.float32)
-    for first in range(0, sparse.width, 4096):
-        last = min(first + 4096, sparse.width)
-        span = slice(starts[first], starts[last])
-        if span.start == span.stop:
-            continue
-        part = dual[row_of[span]] * values[span][:, None]
-        at = starts[first:last] - starts[first]
-        filled = np.diff(starts[first : last + 1]) > 0
-        primal[first:last][filled] = np.add.reduceat(part, at[filled], axis=0)
     if settings.keep < sparse.width:
         limit = np.partition(np.abs(primal), sparse.width - settings.keep, axis=0)[
             sparse.width - settings.keep

@@ -90,8 +90,13 @@ def wear_verdict(
     most = target(protocol, case)
     amount = most if ask.amount == ALL_DAY else ask.amount
     dated = on is not None and case.fitted is not None
-    if ask.trouble is not None and not (dated and case.diary):
-        return _troubled(protocol, ask.trouble, case, on, day, stage)
+    missed = ask.trouble is Trouble.MISSED
+    if ask.trouble and not (dated and case.diary) and not (missed and ask.step):
+        found = _troubled(protocol, ask.trouble, case, on, day, stage)
+        if missed and amount is not None and amount >= most and found.say is not Say.NO:
+            text = found.text.replace("Hours of wear: yes, with limits", "All day at once: not yet")
+            return replace(found, say=Say.NOT_YET, text=text)
+        return found
     if ask.step is not None:
         return _step(protocol, ask.step, case, on, day, stage)
     if dated:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+from guidebot.lazy import lazy
+
 _WHO = (
     r"(?:he|she|they|we|i|it|you|pt|the (?:dog|pup|patient|boy|girl|client|owner)|my \w+|our \w+|"
     r"owner|dog|client|patient|one|someone|a dog|both|the (?:two|kids|children)|[a-z]+)"
@@ -23,7 +25,7 @@ _QUANTITY = r"how (?:long|far|much|many|often|soon|early|high|fast|hard|late|big
 _POINT = r"(?:what|which) (?:day|week|month|stage|point|age|time)"
 
 _PERMITS = tuple(
-    re.compile(pattern)
+    lazy(pattern)
     for pattern in (
         # can he, may we, should she (not "how can I", "why can't he")
         r"(?<!\bhow )(?<!\bwhy )(?<!\bwhat )(?<!\bwhere )(?<!\bwhich )(?<!\bwho )"
@@ -83,7 +85,7 @@ _PERMITS = tuple(
 )
 # A short call with the activity in it and a question mark: "stairs?", "swimming with it?".
 _BARE_MOST = 6
-_OPENERS = re.compile(
+_OPENERS = lazy(
     r"^(?:(?:hi|hello|hey|hiya|morning|please|pls|so|and|also|but|ok|okay|thanks|thank you|"
     r"sorry|quick q(?:uestion)?|question|um|just|dear \w+|good \w+)[ ,:.!-]+)*"
 )
@@ -107,8 +109,8 @@ def permits(sentence: str, *, bare: bool) -> int | None:
     return None
 
 
-_WH = re.compile(r"(?:how|why|what|where|which|who|whose|did|was|were|has|had)\b")
-_INSTRUCTS = re.compile(
+_WH = lazy(r"(?:how|why|what|where|which|who|whose|did|was|were|has|had)\b")
+_INSTRUCTS = lazy(
     rf"^(?!{_QUANTITY}|how about)(?:.{{0,40}}\b(?:know|ask|asks|asking|tell me|explain|"
     rf"wonder(?:ing)?|"
     r"and|so|but|well|please|advise|show me)[ ,:]+)?"
@@ -122,19 +124,19 @@ _INSTRUCTS = re.compile(
     r"which (?!day|week|month|stage)|who\b|any (?:tips|advice|ideas|tricks|suggestions)|"
     r"tips\b|what for)"
 )
-_TELL = re.compile(
+_TELL = lazy(
     r"\b(?:how do (?:i|we|you)|how (?:can|could|should) (?:i|we|you)|how to|why (?:is|are|do|"
     r"does|can't|must|should|not|shouldn't|mustn't|no|would))\b"
 )
-_PAST = re.compile(
+_PAST = lazy(
     r"\b(?:he|she|they|we|i|it|dog|pup|who|and|just|\w+) (?:just |then |has |had |accidentally )*"
     r"(?:jumped|ran|swam|climbed|went|played|slept|fell|leapt|bolted|escaped|slipped|chased|did|"
     r"landed|raced|tore|rolled|wrestled|waded|dashed|hopped|galloped|got|snuck|sneaked|left)\b"
 )
-_LATER = re.compile(r"\b(?:can|may|could|should|must|when|allowed|ok to|okay to|safe to|shall)\b")
+_LATER = lazy(r"\b(?:can|may|could|should|must|when|allowed|ok to|okay to|safe to|shall)\b")
 
 
-_BEFORE_COULD = re.compile(
+_BEFORE_COULD = lazy(
     r"\b(?:before|when|than|as (?:fast|quick|soon) as) (?:i|we|he|she|anyone) (?:could|can)\b"
 )
 
@@ -164,13 +166,13 @@ def points_back(sentence: str) -> bool:
     )
 
 
-SET_ASIDE = re.compile(
+SET_ASIDE = lazy(
     r"\b(?:not|no|without|apart from|except|instead of|rather than|besides|other than|don't mean|"
     r"after|before|never mind|avoid(?:ing)?)(?: (?:the|a|any|his|her|our|my|for|on|going))* *$"
 )
-ASKS_LENGTH = re.compile(r"\b(?:how long|until|till|when|how many|how much longer)\b")
+ASKS_LENGTH = lazy(r"\b(?:how long|until|till|when|how many|how much longer)\b")
 
-_UNHURT = re.compile(
+_UNHURT = lazy(
     r"\b(?:no|not|never|without|hasn't|isn't|doesn't|didn't|don't|aren't|wasn't|nor|zero|free of|neither|"
     r"barely any|nothing|hardly any|less|doesnt|isnt|avoid|prevent|in case|nowhere)\b(?: [\w']+){0,4}?,? "
     r"(?:(?:any|a|the|more|or|and|sign|signs|of) )*"
@@ -185,17 +187,17 @@ def no_trouble(text: str) -> str:
     return _UNHURT.sub(" ", text)
 
 
-SORE = re.compile(
+SORE = lazy(
     r"\b(?:blister(?:s|ed)?|open (?:sore|wound|skin)|raw (?:patch|spot|skin)|broken skin|"
     r"weeping|bleed\w*|"
     r"(?:a|the|that|his|her|open) (?:sore|wound|scab|ulcer)|sores|wound)\b"
 )
-FLAG = re.compile(
+FLAG = lazy(
     r"\b(?:red|redness|pink|rub(?:bed|bing)?|chaf\w+|flared?|irritat\w+|rash|limp(?:s|ed|ing|"
     r"ier|y)?|"
     r"lame(?:r)?|sore|setback|set back|marks? (?:on|that|appeared)|swollen|stiff(?:er)?)\b"
 )
-MISSED = re.compile(
+MISSED = lazy(
     r"\b(?:skipped|missed|miss(?:ing)? (?:a|one|two)|(?:days?|week|weekend|time) off|without it|"
     r"out of it|a (?:week|day|weekend|break) (?:off|without)|day off|had a break|"
     r"start(?:ing)? again|"
@@ -204,19 +206,17 @@ MISSED = re.compile(
     r"holiday|gap)|didn'?t (?:wear|put))\b"
 )
 
-OUTRIGHT = re.compile(
-    r"\b(?:may|can|could|might|shall|should|must|is) (?:he|she)\b|\blet (?:him|her)\b"
-)
+OUTRIGHT = lazy(r"\b(?:may|can|could|might|shall|should|must|is) (?:he|she)\b|\blet (?:him|her)\b")
 
-WEARISH = re.compile(
+WEARISH = lazy(
     r"\b(?:wear|wears|wearing|worn|brace|device|orthosis|orthotic|splint|boot|contraption|"
     r"keep (?:it|that|this|her|him) (?:on|in)|(?:leave|have|put|stay|stays|keep|be|"
     r"on) (?:it )?(?:on|in)\b|"
     r"in it|have it on|it on|it stay|hours (?:of|today|tomorrow)|leg thing|knee thing|"
     r"(?:support|contraption|gadget) on)\b"
 )
-WALKISH = re.compile(r"\b(?:walk(?:s|ed|ing|ies)?|stroll|outings?|round the block|leash time)\b")
-NOT_WEAR = re.compile(
+WALKISH = lazy(r"\b(?:walk(?:s|ed|ing|ies)?|stroll|outings?|round the block|leash time)\b")
+NOT_WEAR = lazy(
     r"\b(?:process|whole (?:thing|course|treatment|business)|treatment|recovery|heal\w*|dry|"
     r"fade|recheck|appointment|visit|cost|price|warranty|last (?:before|until)|"
     r"finger|fingers|deliver\w*|replace\w*|months? (?:does|will|do)|rest of (?:his|her) life|"
@@ -232,7 +232,7 @@ _TODAY = (
     r"this morning|straight|at once|for today|daily)"
 )
 _PUT = r"(?:wear|have|keep|leave|put|stay|be|spend|go|use|do)(?:s|ing)?"
-HOW_MUCH_WEAR = re.compile(
+HOW_MUCH_WEAR = lazy(
     rf"\bhow (?:long|many (?:hours?|hrs?|minutes?|mins?)|much (?:time|wear|more|longer)?)\b"
     rf"[^.?!]*\b(?:wear\w*|worn|on\b|in it|brace|device|orthosis|splint|boot|{_TODAY})"
     rf"|\bhow many (?:hours?|hrs?)\b(?! (?:does|will|until|before|after|ago))"
@@ -245,20 +245,25 @@ HOW_MUCH_WEAR = re.compile(
     rf"|\b(?:today's|tomorrow's|daily) (?:hours|limit|max\w*|wear|time|total|quota)\b"
     rf"|\bhow long (?:for )?(?:{_TODAY})"
 )
-HOW_LONG_BARE = re.compile(
+HOW_LONG_BARE = lazy(
     r"\b(?:how (?:long|many|much)|limit|max(?:imum)?|hours\??|what(?:'s| is) (?:allowed|"
     r"the (?:number|"
     r"figure|amount)))\b"
 )
-HOW_MUCH_WALK = re.compile(
+HOW_MUCH_WALK = lazy(
     r"\bhow (?:long|far|many|much|often)\b|\b(?:limit|max(?:imum)?|length|duration)\b"
 )
-TOO_MUCH = re.compile(
+TOO_MUCH = lazy(
     r"\b(?:too (?:much|long|many|little)|ok|okay|enough|allowed|alright|fine|safe)\b|\?$"
 )
-KEEP_ON = re.compile(
+KEEP_ON = lazy(
     r"\b(?:keep|leave|stay|wear|have|has|put)\b[^.?!]*\b(?:on|till|until|longer|today|it|in)\b"
 )
 
-ASKS_AMOUNT = re.compile(r"\b(?:how|what(?:'s)?|which|limit|max(?:imum)?)\b")
-PLAN_WORDS = re.compile(r"\b(?:steps?|double (?:it|the)|ramp|schedule|plan|hours?)\b")
+ASKS_AMOUNT = lazy(r"\b(?:how|what(?:'s)?|which|limit|max(?:imum)?)\b")
+PLAN_WORDS = lazy(r"\b(?:steps?|double (?:it|the)|ramp|schedule|plan|hours?)\b")
+
+UNHELPED = lazy(
+    r"\b(?:by (?:him|her|it)self|on (?:his|her|its) own|alone|unaided|unassisted|without (?:any )?"
+    r"(?:help|support|me|us)|off (?:the )?(?:lead|leash)|loose|solo|independently)\b"
+)

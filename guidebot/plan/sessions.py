@@ -13,10 +13,6 @@ from fractions import Fraction
 
 from guidebot.domain.protocol import Protocol
 
-DAY_STARTS = 7 * 60
-"""Minute of the day at which the first spell may start (7:00): an ordinary waking day."""
-DAY_ENDS = 21 * 60
-"""Minute of the day by which the last spell is over (21:00)."""
 _GRAIN = 5  # minutes: nobody keeps a timetable to the minute
 
 
@@ -33,28 +29,29 @@ def sessions(protocol: Protocol, allowed: Fraction) -> tuple[Session, ...]:
     """The spells of a day.
 
     Args:
-        protocol: first spells, rest, first day's hours, daily step.
+        protocol: first spells, rest, first day's hours, daily step, the waking day.
         allowed: hours of wear of the day.
 
     Returns:
         Spells in order; together never more than `allowed`, with at least the protocol's rest
         between, all within the waking day.
     """
-    total = min(int(allowed * 60), DAY_ENDS - DAY_STARTS)
+    starts = int(protocol.value("wear.earliest") * 60)
+    room = int(protocol.value("wear.latest") * 60) - starts
+    total = min(int(allowed * 60), room)
     rest = int(protocol.value("wear.rest"))
     if total <= 0:
         return ()
-    lengths = _lengths(protocol, allowed, total, rest)
-    found, clock = [], DAY_STARTS
+    lengths = _lengths(protocol, allowed, total, rest, room)
+    found, clock = [], starts
     for minutes in lengths:
         found.append(Session(_clock(clock), _clock(clock + minutes), minutes))
         clock += minutes + rest
     return tuple(found)
 
 
-def _lengths(protocol: Protocol, allowed: Fraction, total: int, rest: int) -> list[int]:
+def _lengths(protocol: Protocol, allowed: Fraction, total: int, rest: int, room: int) -> list[int]:
     first, longest = int(protocol.value("wear.session_first")), _longest(protocol, allowed)
-    room = DAY_ENDS - DAY_STARTS
     count = max(1, min(-(-total // longest), (room - total) // rest + 1 if rest else total))
     grain = _GRAIN if total >= count * _GRAIN else 1
     even = total // count // grain * grain

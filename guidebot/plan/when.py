@@ -14,18 +14,19 @@ from datetime import date, timedelta
 from functools import lru_cache
 
 from guidebot.errors import InputError
+from guidebot.lazy import lazy
 from guidebot.plan.days import MONTH_DAYS_MOST, add_months, fitted_from
 from guidebot.plan.number_words import NUMBER, ORDINAL, read_number, read_ordinal
 from guidebot.text import plain
 
-_HINT = re.compile(
+_HINT = lazy(
     r"\d|day|da?ys?\b|week|wk|month|mth|moun|year|yr|fort|toda|morrow|yest|morn|noon|night|even|"
     r"sinc|ago|first|frist|got|gett|pick|fit|collect|receiv|brought|home|new|start|begin|stage|"
     r"break|quarter|just|mon|tue|wed|thu|fri|sat|sun|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|"
     r"dec|second|third|fourth|fifth|sixth|th\b"
 )
 """No time is read from a message without any of these."""
-_OUTRIGHT = re.compile(r"(?:it's|its|it is|we're|we are|he's|she's|now|today)\b")
+_OUTRIGHT = lazy(r"(?:it's|its|it is|we're|we are|he's|she's|now|today)\b")
 _MONTH_DAYS = 30.4375  # 365.25 / 12: mean Julian month, used only where no date is known
 
 
@@ -296,9 +297,7 @@ def _latest(month: int, number: int, on: date) -> date | None:
 _DAY = r"(?:days?|dyas?|dayz)"
 _WEEK = r"(?:weeks?|wks?|weaks?|weeeks?|weks?|wekes?|wees|weeek|wewks?)"
 _MONTH = r"(?:months?|mths?|mos?|mounths?|monthes|monhts?|motnhs?|mnths?|mnoths?|moths?|montsh?)"
-_UNIT = (
-    rf"(?P<unit>{_DAY}|{_WEEK}|fortnights?|{_MONTH}|years?|yrs?|yeras?)\b(?P<half> and a half\b)?"
-)
+_UNIT = rf"(?P<unit>{_DAY}|{_WEEK}|fortnights?|{_MONTH}|years?|yrs?|yeras?)\b(?P<half> and a half\b)?(?: and a bit\b| or so\b| and counting\b)?"
 _N = rf"(?P<n>{NUMBER})"
 _ROUGH = (
     r"(?:(?:about|around|roughly|nearly|almost|only|just(?: under| over| shy of)?|over|more than|"
@@ -324,7 +323,7 @@ _SINCE_FIT = (
     r"(?:post|after|since|from|past|following)[ -]?(?:(?:the|his|her|its|our|being|getting|"
     r"starting|"
     r"(?:he|she|we|they|i|it) (?:was|got|were|started|had|put)) )*"
-    r"(?:new )?(?:fitting|fitted|fit|brace|device|orthosis|orthotic|dispense|delivery|day one|it)\b"
+    r"(?:(?:he|she|we|i|it|they) (?:began|begun|started)|(?:new )?(?:fitting|fitted|fit|brace|device|orthosis|orthotic|dispense|delivery|day one|it))\b"
 )
 _CLAUSE_END = (
     r"(?=$| *[,.;?!)]| (?:and|can|could|may|might|is|are|with|so|now|he|she|we|it|but|i|do|does|"
@@ -355,7 +354,7 @@ _IS_NOW = (
     r"that makes today|this is|and) (?:now |already |just |only )*"
 )
 _BEHIND = (
-    r"(?:done|gone(?: by)?|on(?! (?:the|a|his|her|lead|leash|grass|flat|soft))|now|along|behind (?:us|him|her|me)|under (?:our|his|her|my|the) "
+    r"(?:done|gone(?: by)?|on(?! (?:the|a|his|her|lead|leash|grass|flat|soft)\b)|now|along|behind (?:us|him|her|me)|under (?:our|his|her|my|the) "
     r"belts?|later|down|through|past|passed|it is(?: now)?|it's been|(?:he|she|we|they)(?:'s|'ve)? "
     r"(?:has|have|had|got|been)?(?: had| worn| been wearing| been in)? ?(?:it|this)\b|over|today|tomorrow|completed|"
     r"complete|finished|as of (?:today|now)|at the (?:weekend|moment)|on (?:monday|tuesday|"
@@ -389,7 +388,8 @@ _SPECS = (
     (rf"\b(?:(?:{_IT_IS}|at|after|been) )*{_ROUGH}{_N}[ -]?{_UNIT}\.?[ -]{_SINCE_FIT}", _elapsed),
     # it's day 6; we're in week three; month four
     (
-        rf"\b(?:(?:{_IT_IS}|are|is|in|into|on|at|by|only|still|just|about) )*"
+        rf"\b(?:(?:come|got|gone|made it|moved|up)(?: on)? to |(?:{_IT_IS}|are|is|in|into|on|at|by|"
+        r"only|still|just|about) )*"
         rf"(?P<unit>{_DAY}|{_WEEK}|{_MONTH})[ -]?#?(?P<n>{NUMBER})\b"
         r"(?! ?(?:times?|hours?|h\b|days?|weeks?|months?|years?))",
         _day_n,
@@ -429,6 +429,10 @@ _SPECS = (
         r"(?! walks?\b)",
         _elapsed,
     ),
+    # she wears it since seven weeks; so good for two months now; seven weeks braced
+    (rf"\bsince (?:already )?{_ROUGH}{_N}[ -]?{_UNIT}{_AGO_NOT}", _elapsed),
+    (rf"\bfor {_ROUGH}{_N}[ -]?{_UNIT} now\b", _elapsed),
+    (rf"\b{_ROUGH}{_N}[ -]?{_UNIT}[ -](?:braced|fitted|wearer)\b", _elapsed),
     # after five and a half weeks; at four months; nearly half a year
     (
         rf"\b(?:after|at|past|we're|we are|it's|its|now|by now|been|that's) {_ROUGH}{_N}[ -]?"
@@ -445,6 +449,7 @@ _SPECS = (
         rf"\b{_N}[ -]?{_UNIT} ago (?:he |she |we |i |they |it )?(?:was |were )?(?:just )?{_GOT_IT}",
         _elapsed,
     ),
+    (rf"\b(?:fitting|fitted|fit)(?: was)? {_ROUGH}{_N}[ -]?{_UNIT} ago\b", _elapsed),
     # got it yesterday; picked it up at noon; our first day
     (rf"\b{_GOT_IT}[^.?!,]{{0,30}}?\byesterday\b", _yesterday),
     (rf"\b(?:just |only |literally )*{_GOT_IT}[^.?!,]{{0,30}}?\b{_TODAY}", _day_one),
@@ -479,6 +484,13 @@ _SPECS = (
     (rf"\b{_ROUGH}{_N}[ -]?{_UNIT} (?:have|has|had) (?:now )?(?:passed|gone|flown)\b", _elapsed),
     # "Seven weeks, the neighbour's dog wants to play": a time that stands alone in front
     (rf"^(?:hi|hello|so|ok|well|hey)?[ ,]*{_ROUGH}{_N}[ -]?{_UNIT}(?= ?[,.;:!-])", _elapsed),
+    (rf"(?<=[.!?] ){_ROUGH}{_N}[ -]?{_UNIT}(?= ?[.;!])", _elapsed),
+    # brace since Friday; she has her splint since Sunday; since Monday he has it
+    (rf"\b(?<!out of )(?<!without ){_OBJECT},? (?:on )?since (?:last )?{_WD}", _weekday),
+    (
+        rf"\bsince (?:last )?{_WD} (?:(?:he|she|it|we) )?(?:has|have|had|is|wears?) {_OBJECT}",
+        _weekday,
+    ),
     # since Sunday; got it on Friday; fitted on 3 March
     (
         rf"\b(?:{_GOT_IT}|in {_OBJECT}|(?:put|went|been) (?:it )?on(?: (?:him|her))?)"
@@ -507,20 +519,20 @@ def _readers() -> tuple[
 
 
 # A match is not about wear when words like these stand right after or right before it.
-_AFTER_NOT = re.compile(
+_AFTER_NOT = lazy(
     r"^[ -]*(?:old\b|of age|(?:after|post|following|from)[ -]?(?:the |his |her |an? )?(?:surgery|"
     r"op\b|operation|injury|tear|x-?ray|accident|tplo|tta|spay|vaccin|litter|birth)|post[ -]?op|"
     r"since (?!sun|mon|tue|wed|thu|fri|sat)|of (?:limping|rain|snow)|limping|rain|snow|"
     r"without|off\b|"
     r"on holiday|away\b|sick|(?:with|a|the)* ?(?:cough|cold|flu|limp)\b)"
 )
-_BEFORE_NOT = re.compile(
+_BEFORE_NOT = lazy(
     r"(?:\b(?:in|within|every|every other|next|another|once|twice|each|until|till|from|to|off for|"
     r"for the (?:next|last)|without it for|missed|skip(?:ped)?|limp(?:ed|ing)?|"
     r"compared (?:it )?with[^.?!]{0,30}|compare[^.?!]{0,30}|past|(?:what )?happens(?: on|"
     r" in)?|in his|in her)) ?$"
 )
-_TROUBLE = re.compile(
+_TROUBLE = lazy(
     r"\b(?:limp(?:ed|ing|s)?|sick|ill|vomit(?:ed|ing)?|pregnant|lame|sore|coughing|itch(?:ed|"
     r"ing|y)?|"
     r"licking|chewing|raining|snowing|pouring|away|off|out of it|without(?: it)?|not|didn't|"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from guidebot.plan.plan import DayPlan
 from guidebot.plan.said import capital, said_date, said_hours, said_minutes
+from guidebot.plan.wear import Held
 
 
 def as_text(plan: DayPlan, dog: str = "") -> str:
@@ -15,6 +16,8 @@ def as_text(plan: DayPlan, dog: str = "") -> str:
     ]
     lines += [f"  {why}" for why in plan.why()]
     if plan.sessions:
+        if any(reason.held is Held.REDNESS for reason in plan.reasons):
+            lines.append("Only once the skin is calm again, and not before:")
         lines.append("Sessions (after each: device off, skin check, rest):")
         lines += [
             f"  {s.on:%H:%M} to {s.off:%H:%M} ({said_minutes(s.minutes)})" for s in plan.sessions

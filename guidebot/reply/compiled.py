@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import hashlib
-import json
 import os
 import sys
 from collections.abc import Callable, Mapping
@@ -14,14 +13,15 @@ from pathlib import Path
 from guidebot import __version__, blob
 from guidebot.domain.guide import Guide
 from guidebot.guide.codec import from_plain, to_plain
-from guidebot.linear.weights import Weights
 from guidebot.plan.activity_words import word_tables
 from guidebot.plan.ask import AskReader
 from guidebot.safety import compiled as safety
+from guidebot.safety.wide import Net
 from guidebot.search.engine import SearchEngine
+from guidebot.search.leave import LeaveIndex
 
 Say = Callable[[str], None]
-FORMAT = "10"
+FORMAT = "19"
 """Changed whenever the same guide would compile to other bytes."""
 
 _KEEP = 4
@@ -34,14 +34,15 @@ _SAFETY = {"rules", "net"}
 
 @dataclass(frozen=True, slots=True)
 class Compiled:
-    """A guide, its search engine, the wide net's weights (None if they are damaged), and the reader
-    of questions of permission (None to build it anew).
+    """A guide, its search engine, the wide net (None if it is damaged), the reader of
+    questions of permission (None to build it anew) and its index (None if the guide has none).
     """
 
     guide: Guide
     engine: SearchEngine
-    net: Weights | None
+    net: Net | None
     asks: AskReader | None = None
+    leave: LeaveIndex | None = None
 
 
 def cache_folder() -> Path:
@@ -127,10 +128,15 @@ def compile_guide(folder: Path, say: Say = lambda _: None) -> dict[str, bytes]:
 
     say("reading the guide")
     guide = read_guide(folder)
-    sections = {"guide": json.dumps(to_plain(guide)).encode("utf-8")}
-    sections["asks"] = json.dumps(word_tables(guide.activities)).encode("utf-8")
+    sections = {"guide": blob.pack_values(to_plain(guide))}
+    sections["asks"] = blob.pack_values(word_tables(guide.activities))
     engine = SearchEngine.build_from(guide.wordings, guide, lambda what: say(f"questions: {what}"))
     sections.update(engine.dump())
+    if guide.leave:
+        off_topic = guide.wordings.get("off-topic", ())
+        words = {key: activity.words for key, activity in guide.activities.items()}
+        index = LeaveIndex.build(guide.leave, words, off_topic, lambda what: say(f"leave: {what}"))
+        sections.update(index.dump())
     # Injury rules that cannot be built must end in a call with every answer, not in no answer.
     with suppress(Exception):
         sections.update(_compile_safety(guide.wordings, lambda what: say(f"injury signs: {what}")))
@@ -145,18 +151,19 @@ def _compile_safety(wordings: Mapping[str, tuple[str, ...]], say: Say) -> dict[s
 
 
 def _load(sections: Mapping[str, memoryview]) -> Compiled:
-    guide = from_plain(json.loads(bytes(sections["guide"])), {})
+    guide = from_plain(blob.unpack_values(sections["guide"]), {})
     engine = SearchEngine.load(guide.passages, sections)
     # Damaged safety sections must not look like a quiet net: without them every message gets the
     # fixed stop-and-call text (`safety.judge`).
     try:
-        net: Weights | None = Weights.load(sections["net"])
+        net: Net | None = Net.load(sections["net"])
     except (KeyError, ValueError):
         net = None
     with suppress(KeyError, ValueError):  # without them `safety.judge` builds its own or calls
         safety.use(safety.load(sections["rules"]))
-    asks = AskReader(guide.activities, tables=json.loads(bytes(sections["asks"])))
-    return Compiled(guide, engine, net, asks)
+    asks = AskReader(guide.activities, tables=blob.unpack_values(sections["asks"]))
+    leave = LeaveIndex.load(sections) if "leave-asks" in sections else None
+    return Compiled(guide, engine, net, asks, leave)
 
 
 def _from_cache(quick: str) -> Compiled | None:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 from itertools import accumulate
 
+from guidebot.domain.activity import STRICTNESS, Say
 from guidebot.domain.answer import Answer, Cited, Outcome
 from guidebot.domain.guide import Guide
+from guidebot.lazy import lazy
 from guidebot.reply import phrases
 from guidebot.reply.courtesy import is_courtesy, is_greeting
 from guidebot.reply.language import looks_foreign
@@ -19,13 +20,15 @@ from guidebot.text import plain
 
 ANSWERS_FROM = 0.72
 """Least chance of the first need being right for an outright answer; set on the dev questions."""
+AGREED_FROM = 0.45
+"""The same where what leave is asked for has that need too."""
 ANSWERABLE_FROM = 0.45
 """Least chance of the guide answering at all for a choice of passages."""
 RIGHT_FROM = 0.30
 """A need this likely is offered even where the message looks off the topic."""
 CHOICES = 3
 
-_ORDERED = re.compile(
+_ORDERED = lazy(
     r"\b(?:vet|vets|veterinarian|surgeon)\b[^.?!\n]{0,30}"
     r"\b(?:said|says|told|tells|wants|ordered|orders|advised|advises|forbade|insists|restricted)\b"
 )
@@ -74,6 +77,15 @@ class Composer:
         hits = found.hits
         passages = _cited(hits)
         choices: tuple[str, ...] = ()
+        verdict = reading.verdict
+        if (
+            verdict is not None
+            and _vet_first(text)
+            and STRICTNESS[verdict.say] < STRICTNESS[Say.NO]
+        ):
+            verdict = replace(
+                verdict, say=Say.ASK_FIRST, text=phrases.VET_ORDERED, changes_on=None, cites=()
+            )
         notes = [*_vet_first(text), *reading.notes, *self._mentions(judgement)]
         if outcome is Outcome.UNSURE:
             lead = phrases.UNSURE
@@ -98,7 +110,7 @@ class Composer:
             guide=self._guide.stamp,
             rules=judgement.rules,
             alert=judgement.alert,
-            verdict=reading.verdict,
+            verdict=verdict,
             read_as=self._read_as(found),
             asks_back=reading.asks_back or self._which_sleeve(reading, hits, outcome),
             choices=choices,
@@ -113,9 +125,9 @@ class Composer:
         if sure.right >= ANSWERS_FROM:
             return Outcome.ANSWERED
         activity = self._guide.activities.get(reading.ask.activity) if reading.ask else None
-        if activity is not None and activity.need == found.hits[0].need:
-            # Leave asked for in the words of the table, and ranking agrees: two ways to one need.
-            return Outcome.ANSWERED
+        agreed = activity is not None and activity.need == found.hits[0].need
+        if agreed and sure.right >= AGREED_FROM:
+            return Outcome.ANSWERED  # leave asked for, and the ranking agrees: two ways to one need
         if sure.answerable >= ANSWERABLE_FROM or sure.right >= RIGHT_FROM:
             return Outcome.UNSURE
         if reading.verdict is not None and reading.ask is not None and reading.ask.outright:

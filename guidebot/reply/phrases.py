@@ -14,5 +14,9 @@ WHICH_SLEEVE = "Which sleeve does the device have, {names}? The steps differ."
 FAILED = "Something went wrong while searching. Please ask the clinic: {contact}."
 IF_NOW = "If you see this now ({name}): {do}"
 VET_FIRST = "What your veterinarian told you for your dog comes before this guide."
+VET_ORDERED = (
+    "You tell what your veterinarian ordered. That comes before this guide: keep to it, and ask "
+    "your veterinarian before you do more."
+)
 SEARCHED_FOR = 'Searched for "{meant}" in place of "{typed}".'
 ALSO_ASKED = "You also asked about this: {title} [{id}]: {short}"

@@ -25,8 +25,6 @@ from guidebot.search.engine import SearchEngine
 from guidebot.search.words import Query
 from guidebot.text import Cleaned, clean
 
-LEAVE_NEEDS = 3
-"""Needs a question of permission may belong to: as many as an answer may be unsure between."""
 MEMORY = 6
 """Earlier messages of a conversation that the injury rules still see."""
 
@@ -63,6 +61,7 @@ class Assistant:
         self.guide: Guide = compiled.guide
         self.engine: SearchEngine = compiled.engine
         self._net = compiled.net
+        self._leave = compiled.leave
         self._reader = Reader(compiled.guide, compiled.asks)
         self._composer = Composer(compiled.guide)
 
@@ -142,9 +141,11 @@ class Assistant:
             answer = self._composer.outcome(Outcome.NOT_IN_GUIDE, phrases.EMPTY, judgement)
             return Turn(answer, before)
         reading = self._reader.read(cleaned.text, given)
+        leave = self._leave.scores(self.engine.read(reading.text)) if self._leave else None
         found = self.engine.search(reading.text, reading.situation, before.query, before.need)
-        needs = [need for need, _ in found.scores.ranked[:LEAVE_NEEDS]]
-        reading = self._reader.judge_leave(reading, cleaned.text, given, needs, before.ask)
+        reading = self._reader.judge_leave(
+            reading, cleaned.text, given, found.scores.ranked, leave, before.ask
+        )
         answer = self._composer.compose(cleaned.text, judgement, reading, found)
         if answer.need is None:
             return Turn(answer, before)

@@ -13,9 +13,16 @@ from guidebot.errors import InputError
 from guidebot.plan.ask import Ask, AskReader
 from guidebot.plan.verdict import Decision, Moment, decide, moment
 from guidebot.plan.when import When, read_when
+from guidebot.search.leave import LeaveScores
 from guidebot.search.passages import Situation
 from guidebot.text import plain
 
+LEAVE_NEEDS = 3
+"""Needs a question of permission may belong to: as many as an answer may be unsure between."""
+ASKED_FROM = -0.1
+"""Score of the learnt scorer from which leave is asked for; set on held-out authors."""
+MAY_ASK_FROM = -0.6
+"""Below it the rules need not look: what they take for asking there is hardly ever meant so."""
 FOLLOW_UP_WORDS = 8
 """Most words of a follow-up that takes what it asks leave for from the turn before."""
 
@@ -102,7 +109,8 @@ class Reader:
         reading: Reading,
         text: str,
         given: Given,
-        needs: Sequence[str],
+        needs: Sequence[tuple[str, float]],
+        leave: LeaveScores | None = None,
         again: Ask | None = None,
     ) -> Reading:
         """The reading with its verdict, if the message asks for permission or an amount.
@@ -111,13 +119,19 @@ class Reader:
             reading: from `read`.
             text: the cleaned message.
             given: what is known beside it.
-            needs: the first needs the message was ranked to.
+            needs: the needs the message was ranked to, with their scores, best first.
+            leave: what it seems to ask leave for, None if the guide has no such questions.
             again: what the turn before asked leave for: a follow-up may change only the time
                 ("and in month four?") or only the activity ("what about the sofa?").
         """
-        ask = self._asks.read(text, reading.when, needs)
+        first = [need for need, _ in needs[:LEAVE_NEEDS]]
+        ask = None
+        if leave is None or leave.asks >= MAY_ASK_FROM:
+            ask = self._asks.read(text, reading.when, first)
+        if leave is not None and (ask is not None or leave.asks >= ASKED_FROM):
+            ask = self._asks.learnt(text, reading.when, leave.asks, leave.fits, dict(needs), ask)
         if ask is None and again is not None and len(text.split()) <= FOLLOW_UP_WORDS:
-            ask = self._asks.read(f"is it ok, {text.rstrip('?!. ')}?", reading.when, needs)
+            ask = self._asks.read(f"is it ok, {text.rstrip('?!. ')}?", reading.when, first)
             if ask is None and reading.when is not None:
                 ask = replace(again, tomorrow=False)
         if ask is None:

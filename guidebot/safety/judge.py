@@ -7,7 +7,6 @@ from dataclasses import dataclass, field
 
 from guidebot.domain.answer import Stamp
 from guidebot.domain.sign import Alert, Finding, Sign
-from guidebot.linear.weights import Weights
 from guidebot.safety import compiled, sure, wide
 from guidebot.safety.match import Hit, live, run
 from guidebot.safety.scope import Meant, scopes
@@ -47,7 +46,7 @@ class Added:
 
 def judge(
     text: Cleaned,
-    weights: Weights | None,
+    net: wide.Net | None,
     remembered: Sequence[str] = (),
     added: Added | None = None,
 ) -> Judgement:
@@ -55,7 +54,7 @@ def judge(
 
     Args:
         text: the whole message, cleaned and otherwise untouched.
-        weights: the wide net, fitted when the guide was compiled; None is a fault.
+        net: the wide net; None is a fault.
         remembered: earlier messages of the same conversation, oldest first; the last completes
             this one ("and it is cold") for the rules but is not judged again itself.
         added: what the clinic adds.
@@ -64,7 +63,7 @@ def judge(
         The judgement. On any fault: the fixed stop-and-call alert.
     """
     try:
-        return _judge(text, weights, remembered, added or Added())
+        return _judge(text, net, remembered, added or Added())
     except Exception as error:
         return _stopped(f"{type(error).__name__}: {error}")
 
@@ -78,11 +77,11 @@ def _stopped(fault: str) -> Judgement:
 
 
 def _judge(
-    text: Cleaned, weights: Weights | None, remembered: Sequence[str], added: Added
+    text: Cleaned, net: wide.Net | None, remembered: Sequence[str], added: Added
 ) -> Judgement:
     if text.too_long:
         return _stopped("the message is too long to be read whole")
-    if weights is None:
+    if net is None:
         return _stopped("the wide net is missing")
     tables = compiled.current()
     words = split(text.text)
@@ -95,12 +94,12 @@ def _judge(
     findings += _added(text.text, added)
     if remembered and not findings:
         findings += _continued(text.text, remembered[-1], tables)
-    weighed = wide.weigh(found, meant, weights, hits, hinted=bool(hints))
+    weighed = wide.weigh(found, meant, net, hits)
     if weighed.tier is not None:
         # The net backs what a less sure rule noticed; where no rule did, it speaks for itself.
         findings += [_finding(hit, found, text.text) for hit in hints]
         if not any(finding.sign.tier >= weighed.tier for finding in findings):
-            findings.append(wide.finding(text.text, found, weights, weighed))
+            findings.append(wide.finding(text.text, found, net, weighed))
     findings = _sorted(findings)
     asked: tuple[Sign, ...] = ()
     if any(meaning & Meant.SUPPOSED for meaning in meant):

@@ -1,4 +1,4 @@
-"""The wide net's weights: the fitted ones that are shipped, or a new fit when they are stale."""
+"""The wide net: the fitted one that is shipped, or a new fit when it is stale."""
 
 from __future__ import annotations
 
@@ -7,7 +7,6 @@ from collections.abc import Callable, Mapping
 from functools import lru_cache
 from importlib.resources import files
 
-from guidebot.linear.weights import Weights
 from guidebot.safety import compiled, wide
 
 NOT_HARMLESS = frozenset(
@@ -28,7 +27,7 @@ def print_of_inputs() -> str:
 
 def fit_net(
     wordings: Mapping[str, tuple[str, ...]], say: Callable[[str], None] = lambda _: None
-) -> Weights:
+) -> wide.Net:
     """The wide net for a guide.
 
     Args:
@@ -36,8 +35,8 @@ def fit_net(
         say: told what is being done.
 
     Returns:
-        The shipped weights if they were fitted on these rules and reports, else a new fit, which
-        takes about a minute.
+        The shipped net if it was fitted on these rules and reports, else a new fit, which
+        takes some minutes.
     """
     ready = shipped()
     return ready if ready is not None else refit(wordings, say)
@@ -45,7 +44,7 @@ def fit_net(
 
 def refit(
     wordings: Mapping[str, tuple[str, ...]], say: Callable[[str], None] = lambda _: None
-) -> Weights:
+) -> wide.Net:
     """Fit anew, whatever is shipped."""
     return wide.fit(harmless(wordings), say=say)
 
@@ -57,13 +56,13 @@ def harmless(wordings: Mapping[str, tuple[str, ...]]) -> list[str]:
     ]
 
 
-def shipped() -> Weights | None:
+def shipped() -> wide.Net | None:
     """The weights in `data/`, None if they were fitted on other rules or reports."""
     folder = files("guidebot.safety") / "data"
     try:
         lock = (folder / "wide.lock").read_text(encoding="utf-8").strip()
         if lock != print_of_inputs():
             return None
-        return Weights.load((folder / "wide.bin").read_bytes())
+        return wide.Net.load((folder / "wide.bin").read_bytes())
     except (OSError, ValueError):
         return None

@@ -14,7 +14,7 @@ from importlib.resources import files
 
 MARK = "i:"
 """How the features name a rule that fired."""
-LEAST_SHARE = 0.97
+LEAST_SHARE = 0.95
 """Least share of reports among the messages a sure rule fires on."""
 LEAST_FIRED = 8
 """A rule that fired on fewer reports has not shown enough."""

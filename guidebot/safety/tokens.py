@@ -29,6 +29,7 @@ class Words:
         sentences, clauses: number of the sentence and of the clause each word stands in.
         breaks: the punctuation right before each word, "" if none.
         capitals: words that begin with a capital and go on in small letters.
+        asks: is there a question mark?
     """
 
     forms: list[str]
@@ -39,6 +40,7 @@ class Words:
     clauses: list[int]
     breaks: list[str]
     capitals: list[int]
+    asks: bool = False
 
 
 def split(text: str) -> Words:
@@ -55,6 +57,7 @@ def split(text: str) -> Words:
                 sentence += 1
                 clause += 1
             broken += token[-1]
+            words.asks = words.asks or "?" in token
         elif first in ",;:()\u2013\u2014-":
             if words.forms and not broken:
                 step += 1

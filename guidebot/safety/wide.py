@@ -1,8 +1,9 @@
-"""The wide net: a linear scorer over authored reports; it may raise, never lower.
+"""The wide net: two opinions over authored reports; it may raise, never lower.
 
-Fitted by `fit` on the reports and look-alikes in `data/` and on the demo guide's wordings as
-harmless ones, and shipped: it hangs on no guide, so content cannot weaken it. One class a sign, one
-for `none`, and one for each of `UNIONS`.
+A linear scorer (one class a sign, one for `none`, and one for each of `UNIONS`) and a vote of the
+authored messages most alike (`alike`). Fitted by `fit` on the reports and look-alikes in `data/`
+and on the demo guide's wordings as harmless ones, and shipped: it hangs on no guide, so content
+cannot weaken it.
 """
 
 from __future__ import annotations
@@ -11,11 +12,13 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from importlib.resources import files
 
+from guidebot import blob
 from guidebot.domain.sign import Finding, Tier
 from guidebot.linear.fit import FitSettings, Progress
 from guidebot.linear.fit import fit as fit_linear
 from guidebot.linear.weights import Weights
 from guidebot.safety import compiled
+from guidebot.safety.alike import Alike
 from guidebot.safety.features import features
 from guidebot.safety.match import Hit, live, run
 from guidebot.safety.scope import scopes
@@ -33,23 +36,23 @@ UNIONS = {
 """Signs also fitted as one class each: the sum of many small scores drifts, this does not."""
 DECIDE = tuple(UNIONS)
 """The classes that decide; they stand before all others."""
-URGENT_AT = -0.05
-"""Alert as urgent from this score of the class `urgent`, fitted between -1 and 1.
+LEAST = (int(Tier.VET_TODAY), int(Tier.EMERGENCY), int(Tier.CLINIC))
+"""The least tier that belongs to each of them."""
+URGENT_AT = -0.45
+"""Alert as urgent from this score of the class `urgent`, the linear score plus the vote.
 
 Set on the dev authors and on plain short reports ("there is blood under the strap"): higher
 thresholds ring less often on harmless messages and lose those first.
 """
-ANY_AT = 0.33
+ANY_AT = 0.1
 """Alert at all from this score of the class `any`."""
-HINTED = 0.1
-"""How much lower both may lie where a rule that is not sure enough to alert alone has fired."""
-EMERGENCY_AT = -0.3
+EMERGENCY_AT = -0.8
 """An urgent message is an emergency from this score: erring upwards costs a call."""
-NEARLY_URGENT = -0.35
+NEARLY_URGENT = -0.55
 """A message alerted only as `any` is urgent, not `clinic`, from this score."""
-SAMPLE, HARDEST = 2_000, 4_500
-"""Harmless lines of the guide used in the first round, and added in the second."""
-SETTINGS = FitSettings(ridge=1.0, stem_share=0.6, keep=6000, least_lines=2)
+VOTE = 0.45
+"""Weight of the vote of the messages most alike, from -1 to 1, beside the linear score."""
+SETTINGS = FitSettings(ridge=0.2, stem_share=0.7, keep=6000, least_lines=3)
 QUOTE_WORDS = 12
 
 
@@ -69,13 +72,56 @@ def prepare(text: str) -> tuple[list[str], list[str]]:
     return features(found, meant, run(tables.rules, found, live(found, meant)))
 
 
+@dataclass(frozen=True, slots=True)
+class Net:
+    """The fitted net: the linear scorer and the index of the messages it was fitted on."""
+
+    weights: Weights
+    alike: Alike
+
+    def decisive(
+        self, found: Found, tokens: Sequence[str], stems: Sequence[str]
+    ) -> dict[str, float]:
+        """The scores of the classes in `DECIDE`, both opinions together.
+
+        Where not even a vote of all for a report could bring an alert, nobody is asked to vote.
+
+        Raises:
+            ValueError: the weights are those of another scorer.
+        """
+        if self.weights.classes[: len(DECIDE)] != DECIDE:
+            raise ValueError("these weights were not fitted for injury signs")
+        linear = self.weights.first_scores(tokens, stems, len(DECIDE))
+        most = {name: score + VOTE for name, score in zip(DECIDE, linear, strict=True)}
+        if tier_of(most) is None:
+            return most
+        votes = self.alike.votes(stems[: len(found.words.forms)], LEAST)
+        return {
+            name: score + VOTE * vote
+            for name, score, vote in zip(DECIDE, linear, votes, strict=True)
+        }
+
+    def dump(self) -> bytes:
+        """Bytes that `load` reads."""
+        return blob.pack({"weights": self.weights.dump(), "alike": self.alike.dump()})
+
+    @classmethod
+    def load(cls, raw: bytes | memoryview) -> Net:
+        """Read what `dump` wrote; ValueError if it is no such dump or is damaged."""
+        sections = blob.unpack(raw)
+        try:
+            return cls(Weights.load(sections["weights"]), Alike.load(sections["alike"]))
+        except KeyError as error:
+            raise ValueError("not a dump of the wide net") from error
+
+
 def fit(
     harmless: Sequence[str] = (),
     *,
     without: frozenset[str] = frozenset(),
     say: Progress = lambda _: None,
-) -> Weights:
-    """Fit the wide net in two rounds: the second adds the harmless lines most like reports.
+) -> Net:
+    """Fit the wide net.
 
     Args:
         harmless: further messages that report nothing: wordings of the guide, off-topic lines.
@@ -84,29 +130,13 @@ def fit(
     """
     lines = [(label, text) for hand, label, text in read("reports") if hand not in without]
     lines += [(NONE, text) for hand, _, text in read("lookalikes") if hand not in without]
+    lines += [(NONE, text) for text in dict.fromkeys(harmless)]
     say("reading reports")
     rows = [prepare(text) for _, text in lines]
     labels = [label for label, _ in lines]
-    others = [prepare(text) for text in dict.fromkeys(harmless)]
-    step = max(1, len(others) // SAMPLE)
-    sample, rest = others[::step], [row for at, row in enumerate(others) if at % step]
-
-    def solve(extra: Sequence[tuple[list[str], list[str]]]) -> Weights:
-        return fit_linear(
-            [*rows, *extra],
-            [*labels, *([NONE] * len(extra))],
-            SETTINGS,
-            classes=(NONE, *BY_KEY),
-            sums=UNIONS,
-            say=say,
-        )
-
-    weights = solve(sample)
-    if not rest:
-        return weights
-    say("looking for harmless lines like reports")
-    rest.sort(key=lambda row: weights.scores(*row)[0])
-    return solve([*sample, *rest[:HARDEST]])
+    weights = fit_linear(rows, labels, SETTINGS, classes=(NONE, *BY_KEY), sums=UNIONS, say=say)
+    tiers = [0 if label == NONE else int(BY_KEY[label].tier) for label in labels]
+    return Net(weights, Alike.build([stems[: len(tokens)] for tokens, stems in rows], tiers))
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,17 +159,14 @@ class Weighed:
 NOTHING = Weighed(None)
 
 
-def weigh(
-    found: Found, meant: Sequence[int], weights: Weights, hits: Sequence[Hit], *, hinted: bool
-) -> Weighed:
+def weigh(found: Found, meant: Sequence[int], net: Net, hits: Sequence[Hit]) -> Weighed:
     """Score a message.
 
     Args:
         found: the concepts in it.
         meant: the scope of each word.
-        weights: from `fit`.
+        net: from `fit`.
         hits: the rules that fired.
-        hinted: one of them is not sure enough to alert alone.
 
     Raises:
         ValueError: the weights are those of another scorer.
@@ -147,34 +174,31 @@ def weigh(
     if not found.words.forms:
         return NOTHING
     tokens, stems = features(found, meant, hits)
-    if weights.classes[: len(DECIDE)] != DECIDE:
-        raise ValueError("these weights were not fitted for injury signs")
-    first = weights.first_scores(tokens, stems, len(DECIDE))
-    tier = tier_of(dict(zip(DECIDE, first, strict=True)), hinted=hinted)
+    first = net.decisive(found, tokens, stems)
+    tier = tier_of(first)
     if tier is None:
         return NOTHING
-    scores = dict(zip(weights.classes, weights.scores(tokens, stems), strict=True))
+    scores = dict(zip(net.weights.classes, net.weights.scores(tokens, stems), strict=True))
     key = max((k for k, sign in BY_KEY.items() if sign.tier is tier), key=lambda k: scores[k])
     if key in MEDICINE and _own_medicine(found):
         return NOTHING
-    said = f"any {scores[ANY]:+.2f}, urgent {scores[URGENT]:+.2f}, {key} {scores[key]:+.2f}"
+    said = f"any {first[ANY]:+.2f}, urgent {first[URGENT]:+.2f}, {key} {scores[key]:+.2f}"
     return Weighed(tier, key, f"wide net: {said}", tuple(stems))
 
 
-def tier_of(scores: Mapping[str, float], *, hinted: bool) -> Tier | None:
+def tier_of(scores: Mapping[str, float]) -> Tier | None:
     """The tier of a scored message, None if no alert is due."""
-    lower = HINTED if hinted else 0.0
     urgent = scores[URGENT]
-    if urgent >= URGENT_AT - lower:
+    if urgent >= URGENT_AT:
         return Tier.EMERGENCY if scores[EMERGENCY] >= EMERGENCY_AT else Tier.VET_TODAY
-    if scores[ANY] >= ANY_AT - lower:
+    if scores[ANY] >= ANY_AT:
         return Tier.VET_TODAY if urgent >= NEARLY_URGENT else Tier.CLINIC
     return None
 
 
-def finding(text: str, found: Found, weights: Weights, weighed: Weighed) -> Finding:
+def finding(text: str, found: Found, net: Net, weighed: Weighed) -> Finding:
     """The finding of a message that `weigh` gave a tier."""
-    start, end = _quote(found, weights, weighed.stems, weighed.key)
+    start, end = _quote(found, net.weights, weighed.stems, weighed.key)
     return Finding(
         BY_KEY[weighed.key], one_line(text[start:end]), (start, end), "wide", weighed.why
     )

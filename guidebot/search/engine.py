@@ -2,25 +2,28 @@
 
 from __future__ import annotations
 
-import json
 import math
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
+from guidebot import blob
 from guidebot.domain.guide import Guide
 from guidebot.domain.passage import Passage
 from guidebot.linear.features import prime, stem, words
 from guidebot.search.decide import Decision, decide, measures
-from guidebot.search.follow import blend, joined, lean
+from guidebot.search.follow import FollowUps, blend, joined, lean
 from guidebot.search.needs import ASIDE, NeedIndex, NeedScores
 from guidebot.search.passages import Hit, PassageIndex, Situation
 from guidebot.search.repair import repair
+from guidebot.search.said import Said
 from guidebot.search.split import sentences
 from guidebot.search.words import Query
 
 SURE = 0.8
 """Chance of being right from which a part of a message stands for itself."""
+SAID, NEAR = 0.95, 5
+"""Chance of being right where the message is an authored wording of one of the `NEAR` first."""
 PARTS = 12
 """Sentences of one message that are looked at for further questions."""
 LONGEST = 2_500
@@ -53,7 +56,16 @@ class Found:
 class SearchEngine:
     """Needs first, then passages."""
 
-    __slots__ = ("_known", "_lines", "_ordinary", "_total", "needs", "passages")
+    __slots__ = (
+        "_follow_ups",
+        "_known",
+        "_lines",
+        "_ordinary",
+        "_said",
+        "_total",
+        "needs",
+        "passages",
+    )
 
     def __init__(
         self,
@@ -63,6 +75,8 @@ class SearchEngine:
         ordinary: frozenset[str],
         lines: Mapping[str, int],
         total: int,
+        said: Said,
+        follow_ups: FollowUps | None = None,
     ) -> None:
         self.needs = needs
         self.passages = passages
@@ -70,6 +84,8 @@ class SearchEngine:
         self._ordinary = ordinary
         self._lines = lines
         self._total = total
+        self._said = said
+        self._follow_ups = follow_ups
 
     @classmethod
     def build_from(
@@ -99,7 +115,13 @@ class SearchEngine:
         index = NeedIndex.build(wordings, say)
         say("indexing passages")
         passages = PassageIndex.build(guide.passages)
-        return cls(index, passages, known, frozenset(ordinary - known.keys()), lines_with, total)
+        unusual = frozenset(ordinary - known.keys())
+        said = Said.build(wordings)
+        follow_ups = None
+        if guide.follow_ups:
+            say("follow-ups")
+            follow_ups = FollowUps.build(guide.follow_ups, tuple(guide.needs))
+        return cls(index, passages, known, unusual, lines_with, total, said, follow_ups)
 
     def dump(self) -> dict[str, bytes]:
         """Sections for the compiled guide."""
@@ -110,10 +132,13 @@ class SearchEngine:
             "total": self._total,
             "stems": {w: stem(w) for w in sorted({*self._known, *self._ordinary})},
         }
+        more = {"follow-ups": self._follow_ups.dump()} if self._follow_ups else {}
         return {
             **self.needs.dump(),
+            **more,
             "passages": self.passages.dump(),
-            "words": json.dumps(table).encode("utf-8"),
+            "said": self._said.dump(),
+            "words": blob.pack_values(table),
         }
 
     @classmethod
@@ -125,7 +150,7 @@ class SearchEngine:
         Raises:
             KeyError, ValueError: the sections are not those of an engine.
         """
-        table = json.loads(bytes(sections["words"]))
+        table = blob.unpack_values(sections["words"])
         prime(table["stems"])
         return cls(
             NeedIndex.load(sections),
@@ -134,6 +159,8 @@ class SearchEngine:
             frozenset(table["ordinary"]),
             table["lines"],
             table["total"],
+            Said.load(sections["said"]),
+            FollowUps.load(sections["follow-ups"]) if "follow-ups" in sections else None,
         )
 
     def read(self, text: str) -> Query:
@@ -169,6 +196,11 @@ class SearchEngine:
         scores = self.needs.scores(query)
         values = self.measure(query, scores)
         decision = decide(values)
+        known = self._said.need(query.stems) if before is None else None
+        if known is not None and known in dict(scores.ranked[:NEAR]):
+            first = (known, scores.ranked[0][1])
+            rest = tuple(pair for pair in scores.ranked if pair[0] != known)
+            scores, decision = replace(scores, ranked=(first, *rest)), Decision(SAID, SAID)
         follows = False
         if before is not None and query.tokens:
             scores, decision, follows = self._follow(query, scores, decision, before, need)
@@ -188,7 +220,8 @@ class SearchEngine:
         """The ranking of a follow-up; a message sure of itself is a change of subject."""
         both = joined(before, query)
         together = self.needs.scores(both)
-        ranked = blend(alone.ranked, together.ranked, need, lean(query))
+        learnt = self._follow_ups.scores(query, need) if self._follow_ups and need else {}
+        ranked = blend(alone, together, need, lean(query), learnt)
         scores = replace(alone, ranked=ranked)
         changed = ranked[0][0] != alone.ranked[0][0]
         if not changed and decision.right >= SURE:

@@ -19,7 +19,7 @@ from guidebot.search.words import Query
 POOLED_K1 = 2.0
 POOLED_B = 0.3
 SETTINGS = FitSettings(ridge=1.0, stem_share=0.7, keep=2000, least_lines=1)
-ASIDE = ("courtesy", "off-topic")
+ASIDE = ("courtesy", "none", "off-topic")
 """Classes of wordings that are no needs."""
 
 
@@ -72,22 +72,22 @@ class NeedIndex:
         )
         return cls(classes, pooled, linear)
 
-    def dump(self) -> dict[str, bytes]:
-        """Sections for the compiled guide."""
+    def dump(self, name: str = "need") -> dict[str, bytes]:
+        """Sections for the compiled guide, their names beginning with `name`."""
         return {
-            "need-pooled": dump_postings(self.pooled.size, self.pooled.postings),
-            "need-linear": self.linear.dump(),
+            f"{name}-pooled": dump_postings(self.pooled.size, self.pooled.postings),
+            f"{name}-linear": self.linear.dump(),
         }
 
     @classmethod
-    def load(cls, sections: Mapping[str, bytes | memoryview]) -> NeedIndex:
+    def load(cls, sections: Mapping[str, bytes | memoryview], name: str = "need") -> NeedIndex:
         """Open what `dump` wrote, without copying.
 
         Raises:
             KeyError, ValueError: the sections are not those of an index.
         """
-        postings = FlatPostings(sections["need-pooled"])
-        linear = Weights.load(sections["need-linear"])
+        postings = FlatPostings(sections[f"{name}-pooled"])
+        linear = Weights.load(sections[f"{name}-linear"])
         return cls(linear.classes, Bm25(postings.size, postings), linear)
 
     def holds(self, number: int, word: str) -> bool:
@@ -112,8 +112,8 @@ class NeedIndex:
         found = self.pooled.scores(query.stems)
         pooled = [found.get(i, 0.0) for i in range(len(self.classes))]
         needs = [i for i, name in enumerate(self.classes) if name not in ASIDE]
-        first = _z([linear[i] for i in needs])
-        second = _z([pooled[i] for i in needs])
+        first = standard([linear[i] for i in needs])
+        second = standard([pooled[i] for i in needs])
         summed = [(self.classes[i], a + b) for i, a, b in zip(needs, first, second, strict=True)]
         summed.sort(key=lambda pair: (-pair[1], pair[0]))
         return NeedScores(
@@ -123,7 +123,8 @@ class NeedIndex:
         )
 
 
-def _z(values: Sequence[float]) -> list[float]:
+def standard(values: Sequence[float]) -> list[float]:
+    """Values as z-scores: less their mean, in units of their standard deviation."""
     mean = sum(values) / len(values)
     spread = math.sqrt(sum((v - mean) ** 2 for v in values) / len(values)) or 1.0
     return [(v - mean) / spread for v in values]

@@ -78,7 +78,7 @@ def copy(text: str, terminal: Callable[[str], None], folder: Path) -> str:
 
     Args:
         text: what to copy.
-        terminal: sends the text to the terminal's clipboard (OSC 52), which gives no receipt.
+        terminal: sends the text to the terminal's clipboard (OSC 52), which does not answer.
         folder: where a file is saved if no clipboard program took the text.
 
     Returns:
@@ -92,10 +92,10 @@ def copy(text: str, terminal: Callable[[str], None], folder: Path) -> str:
         path = save(text, folder)
     except OSError as error:
         return (
-            "Sent to your terminal's clipboard, which gives no receipt; paste it to see. "
+            "Sent to your terminal's clipboard. It does not say whether that worked: paste to see. "
             f"It could not be saved to a file ({error.strerror or error})."
         )
     return (
-        "Sent to your terminal's clipboard, which gives no receipt. "
-        f"To be sure, it is also saved in {path}"
+        "Sent to your terminal's clipboard. It does not say whether that worked, so the mail is "
+        f"also saved in {path}"
     )

@@ -76,7 +76,7 @@ def dog_fields(guide: Guide, today: date) -> list[Field]:
             "fitted",
             "On which day was the device fitted?",
             read=date_reader(today),
-            hint=f"Write it like {today.isoformat()}, or the day number it is today. "
+            hint=f"Write a date like {today.isoformat()}, or how long ago: 5 days ago. "
             "Enter alone leaves it out.",
         ),
         Field(

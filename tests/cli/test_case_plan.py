@@ -116,3 +116,34 @@ def test_the_charts(tmp_path: Path) -> None:
     assert len(root.findall(f"{space}rect")) == 1 + 9  # the ground and one bar a day
     assert "day 7: redness stayed" in (root.findtext(f"{space}desc") or "")
     assert "<script" not in picture.read_text("utf-8")
+
+
+def test_a_question_about_a_dog_is_kept_with_it(home: Path) -> None:
+    from guidebot.cases.store import open_store
+
+    run("case", "add", "Rex", "--fitted", "2026-11-20")
+    run("ask", "--case", "rex", "--on", "2026-11-25", "can he do stairs yet? 0555 123456")
+    with open_store() as store:
+        kept = store.questions()
+    assert [(row["case_id"], row["need"]) for row in kept] == [("rex", "activity.stairs")]
+    assert "0555" not in kept[0]["text"]
+    run("case", "questions", "off")
+    run("ask", "--case", "rex", "--on", "2026-11-25", "can he do stairs yet")
+    with open_store() as store:
+        assert not store.questions()
+
+
+def test_a_demo_dog_can_be_asked_about(home: Path) -> None:
+    run("demo", "--on", "2026-11-25")
+    first = run("today", "--demo", "--on", "2026-11-25").stdout.splitlines()[0]
+    key = first.partition("(")[2].partition(")")[0]
+    said = run("ask", "--demo", "--case", key, "--on", "2026-11-25", "can she do stairs yet")
+    assert said.stdout.startswith("Verdict:")
+    run("ask", "--case", key, "can she do stairs yet", fails=InputError)
+
+
+def test_redness_puts_a_condition_before_the_sessions() -> None:
+    run("case", "add", "Rex", "--fitted", "2026-11-20")
+    run("log", "rex", "--on", "2026-11-22", "--hours", "5", "--skin", "stayed")
+    said = run("plan", "--case", "rex", "--on", "2026-11-22").stdout
+    assert "Only once the skin is calm again, and not before:\nSessions" in said

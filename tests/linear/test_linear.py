@@ -9,7 +9,7 @@ import pytest
 from nltk.stem.snowball import SnowballStemmer
 
 from guidebot.linear import fit as fitting
-from guidebot.linear.features import char_grams, stem, stem_grams, words
+from guidebot.linear.features import ALONE, char_grams, stem, stem_grams, words
 from guidebot.linear.fit import FitSettings, fit, tokenise
 from guidebot.linear.weights import Weights
 
@@ -71,6 +71,23 @@ def test_scores_equal_the_dual_ridge_solution() -> None:
     expected = gram @ np.linalg.solve(gram + np.eye(len(texts)), target) - 1.0
     found = np.array([weights.scores(*text) for text in texts])
     assert found == pytest.approx(expected, abs=1e-4)
+
+
+def test_conjugate_gradients_give_the_same_weights(monkeypatch: pytest.MonkeyPatch) -> None:
+    texts, names = [tokenise(line) for _, line in LINES], [name for name, _ in LINES]
+    settings = FitSettings(ridge=0.3, least_lines=1, keep=10**6)
+    sums = {"leg": ("walk", "skin")}
+    dual = fit(texts, names, settings, sums=sums)
+    monkeypatch.setattr(fitting, "MOST_DUAL", 0)
+    other = fit(texts, names, settings, sums=sums)
+    assert other.classes == dual.classes == ("leg", "skin", "walk", "wash")
+    for text in texts:
+        assert other.scores(*text) == pytest.approx(dual.scores(*text), abs=1e-4)
+
+
+def test_marks_that_stand_alone_make_no_pairs() -> None:
+    grams = stem_grams(["a", "b", f"{ALONE}x", f"{ALONE}y"])
+    assert grams == ["\x01a", "\x01b", "\x01\x03x", "\x01\x03y", "\x02a b"]
 
 
 @pytest.mark.parametrize("size", [1, 5, 300, 700])

@@ -16,7 +16,7 @@ from guidebot.domain.case import Case, DiaryEntry, Gait, Restriction, Skin
 from guidebot.domain.protocol import Protocol
 from guidebot.errors import InputError
 from guidebot.plan.plan import make_plan, plan_json
-from guidebot.plan.sessions import DAY_ENDS, DAY_STARTS, sessions
+from guidebot.plan.sessions import sessions
 from guidebot.plan.verdict import activity_on
 from guidebot.plan.wear import Held, allowed_on, flag_of, ramp, target
 
@@ -166,8 +166,8 @@ def test_sessions_stay_within_the_hours(protocol: Protocol, case: Case, day: int
         assert gap >= rest
     if plan.sessions:
         first, last = plan.sessions[0], plan.sessions[-1]
-        assert first.on.hour * 60 + first.on.minute >= DAY_STARTS
-        assert last.off.hour * 60 + last.off.minute <= DAY_ENDS
+        assert first.on.hour * 60 + first.on.minute >= protocol.value("wear.earliest") * 60
+        assert last.off.hour * 60 + last.off.minute <= protocol.value("wear.latest") * 60
         assert all(s.minutes > 0 for s in plan.sessions)
     assert plan_json(plan) == plan_json(make_plan(protocol, case, on(day)))
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from guidebot.linear.weights import Weights
 from guidebot.safety import net
+from guidebot.safety.wide import Net
 
 
 @pytest.fixture(scope="session")
-def weights() -> Weights:
+def weights() -> Net:
     return net.fit_net({})

@@ -7,13 +7,13 @@ import pytest
 from guidebot.domain.sign import Tier
 from guidebot.errors import ContentError
 from guidebot.linear.fit import fit, tokenise
-from guidebot.linear.weights import Weights
 from guidebot.safety import compiled, judge, net, rules, sure, wide
 from guidebot.safety.signs import STOP_AND_CALL
+from guidebot.safety.wide import Net
 from guidebot.text import MAX_CHARS, clean
 
 
-def test_quote_is_cut_from_the_message(weights: Weights) -> None:
+def test_quote_is_cut_from_the_message(weights: Net) -> None:
     text = clean("Shes been licking and theres a wet hole in her heel, can we do stairs")
     found = judge.judge(text, weights)
     assert found.alert is not None
@@ -26,7 +26,7 @@ def test_quote_is_cut_from_the_message(weights: Weights) -> None:
 
 @pytest.mark.parametrize("part", ["split", "find", "scopes", "run", "live"])
 def test_a_fault_in_any_part_stops_and_calls(
-    part: str, monkeypatch: pytest.MonkeyPatch, weights: Weights
+    part: str, monkeypatch: pytest.MonkeyPatch, weights: Net
 ) -> None:
     def fails(*_: object) -> None:
         raise RuntimeError("injected")
@@ -52,12 +52,12 @@ def test_fault_in_the_stamp_itself(monkeypatch: pytest.MonkeyPatch) -> None:
     assert judge.judge(clean("which strap first"), None).alert == STOP_AND_CALL
 
 
-def test_text_that_was_cut_stops_and_calls(weights: Weights) -> None:
+def test_text_that_was_cut_stops_and_calls(weights: Net) -> None:
     found = judge.judge(clean("a" * (MAX_CHARS + 1)), weights)
     assert found.alert == STOP_AND_CALL
 
 
-def test_more_unknown_words_than_a_person_writes(weights: Weights) -> None:
+def test_more_unknown_words_than_a_person_writes(weights: Net) -> None:
     letters = "bcdfgjkmpqvwxz"
     odd = (a + b + c + d for a in letters for b in letters for c in letters for d in letters)
     text = " ".join(f"{word}{word[::-1]}" for word in list(odd)[:4_000])
@@ -91,7 +91,7 @@ def test_stamp_changes_with_the_rules(monkeypatch: pytest.MonkeyPatch) -> None:
     assert before.hash != after.hash
 
 
-def test_a_clinic_adds_but_never_weakens(weights: Weights) -> None:
+def test_a_clinic_adds_but_never_weakens(weights: Net) -> None:
     added = judge.Added({"doing the zoomies backwards": "unwell", "toes are blue": "hair-worn"})
     more = judge.judge(clean("he is doing the zoomies backwards"), weights, (), added)
     assert more.alert is not None
@@ -101,20 +101,22 @@ def test_a_clinic_adds_but_never_weakens(weights: Weights) -> None:
     assert same.alert.sign == "foot-no-blood"
 
 
-def test_two_messages_make_one_report(weights: Weights) -> None:
+def test_two_messages_make_one_report(weights: Net, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(wide, "URGENT_AT", 99.0)  # the rules alone
+    monkeypatch.setattr(wide, "ANY_AT", 99.0)
     assert not judge.judge(clean("It is blue"), weights).findings
     found = judge.judge(clean("It is blue"), weights, ("About his left foot",))
     assert [f.sign.key for f in found.findings] == ["foot-no-blood"]
     assert found.findings[0].quote == "blue"
 
 
-def test_asking_about_a_sign_is_a_mention(weights: Weights) -> None:
+def test_asking_about_a_sign_is_a_mention(weights: Net) -> None:
     found = judge.judge(clean("What does a pressure sore on the heel look like?"), weights)
     assert found.alert is None
     assert "skin-open" in {sign.key for sign in found.mentions}
 
 
-def test_asked_about_a_pain_reliever_is_vet_today_given_is_emergency(weights: Weights) -> None:
+def test_asked_about_a_pain_reliever_is_vet_today_given_is_emergency(weights: Net) -> None:
     asked = judge.judge(clean("Can I give her half an ibuprofen?"), weights).alert
     given = judge.judge(clean("I gave her half an ibuprofen"), weights).alert
     assert asked is not None
@@ -122,12 +124,12 @@ def test_asked_about_a_pain_reliever_is_vet_today_given_is_emergency(weights: We
     assert (asked.tier, given.tier) == (Tier.VET_TODAY, Tier.EMERGENCY)
 
 
-def test_prescribed_pills_are_no_sign(weights: Weights) -> None:
+def test_prescribed_pills_are_no_sign(weights: Net) -> None:
     text = clean("Should he have the pills the vet prescribed before or after breakfast?")
     assert judge.judge(text, weights).alert is None
 
 
-def test_wide_net_says_could_be_and_asks(weights: Weights, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_wide_net_says_could_be_and_asks(weights: Net, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(wide, "URGENT_AT", -99.0)
     found = judge.judge(clean("something about the garden"), weights)
     assert found.alert is not None
@@ -135,7 +137,7 @@ def test_wide_net_says_could_be_and_asks(weights: Weights, monkeypatch: pytest.M
     assert found.alert.asks == found.findings[0].sign.settles
 
 
-def test_wide_net_never_lowers(weights: Weights, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_wide_net_never_lowers(weights: Net, monkeypatch: pytest.MonkeyPatch) -> None:
     text = clean("She collapsed and can't get up")
     sure = judge.judge(text, weights).alert
     monkeypatch.setattr(wide, "URGENT_AT", -99.0)
@@ -149,15 +151,15 @@ def test_shipped_weights_belong_to_these_rules() -> None:
     assert net.shipped() is not None, "rules or reports changed: run guidebot.safety.refit"
 
 
-def test_empty_and_blank_are_quiet(weights: Weights) -> None:
+def test_empty_and_blank_are_quiet(weights: Net) -> None:
     for text in ("", "   ", "\n\n", "?!"):
         assert judge.judge(clean(text), weights).alert is None
 
 
-def test_a_hint_lowers_the_net_s_threshold_and_never_alerts_alone(
-    weights: Weights, monkeypatch: pytest.MonkeyPatch
+def test_a_rule_that_is_not_sure_never_alerts_alone(
+    weights: Net, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    """A rule that is not sure speaks only where the wide net backs it."""
+    """It speaks only where the wide net backs it."""
     text = clean("She collapsed and can't get up")
     monkeypatch.setattr(sure, "rules", frozenset)
     backed = judge.judge(text, weights)
@@ -168,21 +170,19 @@ def test_a_hint_lowers_the_net_s_threshold_and_never_alerts_alone(
 
 
 def test_tiers_of_scores() -> None:
-    def tier(none: float, urgent: float, emergency: float, hinted: bool = False) -> Tier | None:
-        scores = {"any": -none, "urgent": urgent, "emergency": emergency}
-        return wide.tier_of(scores, hinted=hinted)
+    def tier(reported: float, urgent: float, emergency: float) -> Tier | None:
+        return wide.tier_of({"any": reported, "urgent": urgent, "emergency": emergency})
 
-    assert tier(-0.9, 0.8, 0.5) is Tier.EMERGENCY
-    assert tier(-0.9, 0.8, -0.9) is Tier.VET_TODAY
-    assert tier(-0.9, -0.9, -1.0) is Tier.CLINIC
-    assert tier(-0.9, -0.3, -1.0) is Tier.VET_TODAY
-    assert tier(0.9, -0.9, -1.0) is None
-    assert tier(0.5, -0.1, -1.0) is None
-    assert tier(0.5, -0.1, -1.0, hinted=True) is Tier.VET_TODAY
+    low, nearly = wide.URGENT_AT - 1, (wide.URGENT_AT + wide.NEARLY_URGENT) / 2
+    assert tier(1, 1, wide.EMERGENCY_AT) is Tier.EMERGENCY
+    assert tier(1, wide.URGENT_AT, wide.EMERGENCY_AT - 0.01) is Tier.VET_TODAY
+    assert tier(wide.ANY_AT, low, -1) is Tier.CLINIC
+    assert tier(wide.ANY_AT, nearly, -1) is Tier.VET_TODAY
+    assert tier(wide.ANY_AT - 0.01, nearly, 1) is None
 
 
 @pytest.mark.parametrize(
-    ("fired", "wrong", "earned"), [(8, 0, True), (7, 0, False), (97, 3, True), (96, 4, False)]
+    ("fired", "wrong", "earned"), [(8, 0, True), (7, 0, False), (95, 5, True), (94, 6, False)]
 )
 def test_a_rule_earns_to_alert_alone(fired: int, wrong: int, earned: bool) -> None:
     rows = [(True, ["i:one/1", "c:leg"])] * fired + [(False, ["i:one/1"])] * wrong

@@ -160,3 +160,11 @@ async def test_screens_to_the_letter(
     setup: Setup, name: str, size: tuple[int, int], keys: list[str]
 ) -> None:
     await golden(setup, name, size, keys)
+
+
+async def test_taking_back_many_lines_does_not_crash_it(setup: Setup) -> None:
+    async with setup.app.run_test(size=(80, 24)) as pilot:
+        await settle(pilot)
+        await pilot.press(*["a", "ctrl+j"] * 12, "ctrl+a", "backspace")
+        await pilot.press(*["ctrl+z", "ctrl+y", "down"] * 12, *["ctrl+z"] * 30)
+        assert setup.app.is_running

@@ -66,7 +66,7 @@ async def test_an_alert_stands_above_the_answer_until_it_is_acknowledged(setup: 
         await pilot.press("f8")
         text = screen_text(setup.app)
         assert "Press a clean cloth" not in text
-        assert "EMERGENCY read: Emergency: heavy bleeding" in text
+        assert "Read, F8 shows it again: Emergency: heavy bleeding" in text
         await pilot.press("f8")
         assert "1. Press a clean cloth on the spot." in screen_text(setup.app)
 

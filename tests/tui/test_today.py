@@ -201,7 +201,7 @@ async def test_the_mail_is_copied_and_it_is_said_how(
         assert [path.read_text() for path in saved] == [copied + "\n"]
         assert saved[0].stat().st_mode & 0o077 == 0
         text = " ".join(screen_text(setup.app).split())
-        assert "gives no receipt" in text
+        assert "does not say whether that worked" in text
 
 
 @pytest.mark.parametrize("code", [0, 1])

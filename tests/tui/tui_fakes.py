@@ -61,6 +61,8 @@ def small_guide() -> Guide:
             ("wear.session_first", 30, "min"),
             ("wear.session_first_max", 60, "min"),
             ("wear.rest", 30, "min"),
+            ("wear.earliest", 7, "h"),
+            ("wear.latest", 21, "h"),
             ("wear.short_break", 2, "day"),
             ("walk.usual", 10, "min"),
             ("walk.times", 3, "count"),

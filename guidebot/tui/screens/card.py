@@ -62,7 +62,8 @@ class Form(ModalScreen["dict[str, Any] | None"]):
         rows, box = self.query_one(Rows), self.query_one(QuestionBox)
         rows.fill([(str(n), label) for n, (_, label) in enumerate(field.options)])
         box.display = not field.options
-        box.text = ""
+        if not fault:  # what was written stays, to be mended
+            box.text = ""
         leave = "Escape leaves."
         if field.options:
             skip = "" if field.needed else " 0 leaves it out."

@@ -41,7 +41,7 @@ class TalkScreen(Area):
             key_display="F6",
             tooltip="Open the sources one after the other",
         ),
-        Binding("f7", "app.mail", "Copy mail", show=False),
+        Binding("f7", "app.mail", "Mail", key_display="F7"),
         Binding("ctrl+up", "look(-1)", "Earlier answer", show=False),
         Binding("ctrl+down", "look(1)", "Later answer", show=False),
         Binding("escape", "back", "Back to the question", show=False),

@@ -130,7 +130,7 @@ class AnswerView(VerticalScroll):
         self.say("caution", f"Caution: {answer.caution}")
         self.say(
             "stamp",
-            f"Guide {answer.guide.version} ({answer.guide.hash}), "
-            f"rules {answer.rules.version} ({answer.rules.hash})",
+            f"Guide version {answer.guide.version} ({answer.guide.hash}), "
+            f"injury rules version {answer.rules.version} ({answer.rules.hash})",
         )
         self.scroll_home(animate=False)

@@ -9,6 +9,7 @@ from textual.binding import Binding, BindingType
 from textual.message import Message
 from textual.timer import Timer
 from textual.widgets import TextArea
+from textual.widgets.text_area import Selection
 
 from guidebot.text import MAX_CHARS, clean
 
@@ -81,6 +82,20 @@ class QuestionBox(TextArea, inherit_bindings=False):
     def action_new_line(self) -> None:
         """Go to a new line without sending."""
         self._replace_via_keyboard("\n", *self.selection)
+
+    def undo(self) -> None:
+        """Take back the last edits; the cursor first goes where any text has a place for it.
+
+        The widget looks for the cursor before it has put it back, which fails where it stood
+        below the last line of the shorter text.
+        """
+        self.selection = Selection.cursor((0, 0))
+        super().undo()
+
+    def redo(self) -> None:
+        """Bring back what was taken back; see `undo`."""
+        self.selection = Selection.cursor((0, 0))
+        super().redo()
 
     async def _on_key(self, event: events.Key) -> None:
         if event.key in ("pageup", "pagedown"):
