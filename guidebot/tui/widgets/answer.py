@@ -32,6 +32,14 @@ class Rows(OptionList):
         )
         self.display = bool(rows)
 
+    def action_page_up(self) -> None:
+        """To the first: the lists are short, and the widget's own page fails before it is drawn."""
+        self.action_first()
+
+    def action_page_down(self) -> None:
+        """To the last, likewise."""
+        self.action_last()
+
     def key_of(self, number: int) -> str | None:
         """The key of the row with this number."""
         if 1 <= number <= self.option_count:
