@@ -129,7 +129,7 @@ class Reader:
         if leave is None or leave.asks >= MAY_ASK_FROM:
             ask = self._asks.read(text, reading.when, first)
         if leave is not None and (ask is not None or leave.asks >= ASKED_FROM):
-            ask = self._asks.learnt(text, reading.when, leave.asks, leave.fits, dict(needs), ask)
+            ask = self._asks.learnt(text, reading.when, leave.asks, leave.fits(), dict(needs), ask)
         if ask is None and again is not None and len(text.split()) <= FOLLOW_UP_WORDS:
             ask = self._asks.read(f"is it ok, {text.rstrip('?!. ')}?", reading.when, first)
             if ask is None and reading.when is not None:

@@ -97,9 +97,7 @@ def blend(
     topic = need.partition(".")[0] if need else None
     scored = []
     for name, score in alone.ranked:
-        total = score / weight + weight * (
-            JOINED * both[name] + LEARNT * learnt.get(name, 0.0)
-        )
+        total = score / weight + weight * (JOINED * both[name] + LEARNT * learnt.get(name, 0.0))
         if name == need:
             total += SAME_NEED * weight
         elif topic is not None and name.partition(".")[0] == topic:

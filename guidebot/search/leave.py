@@ -24,19 +24,6 @@ _SETTINGS = FitSettings(ridge=0.5, stem_share=0.6, keep=20_000, least_lines=1)
 
 
 @dataclass(frozen=True, slots=True)
-class LeaveScores:
-    """What a message asks leave for.
-
-    Attributes:
-        asks: above 0 where leave is likelier asked than not, about -1 to 1.
-        fits: how well each key of the table fits, a sum of two z-scores.
-    """
-
-    asks: float
-    fits: Mapping[str, float]
-
-
-@dataclass(frozen=True, slots=True)
 class LeaveIndex:
     """The scorers over questions of permission and amount."""
 
@@ -77,7 +64,7 @@ class LeaveIndex:
     def scores(self, query: Query) -> LeaveScores:
         """Score a message."""
         asked = self.asks.first_scores(query.tokens, query.stems, 1)[0]
-        return LeaveScores(asked, dict(self.keys.scores(query).ranked))
+        return LeaveScores(asked, self.keys, query)
 
     def dump(self) -> dict[str, bytes]:
         """Sections for the compiled guide."""
@@ -87,3 +74,20 @@ class LeaveIndex:
     def load(cls, sections: Mapping[str, bytes | memoryview]) -> LeaveIndex:
         """Open what `dump` wrote, without copying; KeyError or ValueError if it is not that."""
         return cls(NeedIndex.load(sections, _NAMES), Weights.load(sections["leave-asks"]))
+
+
+@dataclass(frozen=True, slots=True)
+class LeaveScores:
+    """What a message asks leave for.
+
+    Attributes:
+        asks: above 0 where leave is likelier asked than not, about -1 to 1.
+    """
+
+    asks: float
+    _keys: NeedIndex
+    _query: Query
+
+    def fits(self) -> dict[str, float]:
+        """How well each key of the table fits, a sum of two z-scores; worked out when asked."""
+        return dict(self._keys.scores(self._query).ranked)

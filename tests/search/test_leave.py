@@ -32,7 +32,7 @@ def index() -> LeaveIndex:
     [("may he go up the steps", "stairs"), ("is swimming allowed", "swim"), ("snorkel?", "swim")],
 )
 def test_what_leave_is_asked_for(index: LeaveIndex, text: str, key: str) -> None:
-    fits = index.scores(query(text)).fits
+    fits = index.scores(query(text)).fits()
     assert max(fits, key=lambda name: fits[name]) == key
     assert "none" not in fits
 
