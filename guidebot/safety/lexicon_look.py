@@ -94,7 +94,7 @@ LOOK: dict[str, str] = {
     ),
     "hot": (
         "hot, warm, burning, heat, boiling, radiator, toasty, hotter, warmer, hot water bottle, "
-        "on fire, oven, stove, kettle, roasting, baking, feverish, glowing, baked potato, toast"
+        "on fire, oven, stove, kettle, roasting, baking, feverish, glowing, baked potato"
     ),
     "lumps": (
         "hives, welt, bump, bumpy, rash, pimple, spots, weal, wheal, lump, rashy, itchy, itch, "

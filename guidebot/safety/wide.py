@@ -48,6 +48,9 @@ ANY_AT = 0.1
 """Alert at all from this score of the class `any`."""
 EMERGENCY_AT = -0.8
 """An urgent message is an emergency from this score: erring upwards costs a call."""
+SURELY, CLEARLY = -0.3, 0.3
+"""Below the first, an emergency is one of the veterinarian's today if a sign of that tier scores
+higher by the second than any sign of an emergency."""
 NEARLY_URGENT = -0.55
 """A message alerted only as `any` is urgent, not `clinic`, from this score."""
 VOTE = 0.45
@@ -179,7 +182,14 @@ def weigh(found: Found, meant: Sequence[int], net: Net, hits: Sequence[Hit]) -> 
     if tier is None:
         return NOTHING
     scores = dict(zip(net.weights.classes, net.weights.scores(tokens, stems), strict=True))
-    key = max((k for k, sign in BY_KEY.items() if sign.tier is tier), key=lambda k: scores[k])
+    best = {
+        each: max((k for k, sign in BY_KEY.items() if sign.tier is each), key=scores.__getitem__)
+        for each in Tier
+    }
+    ahead = scores[best[Tier.VET_TODAY]] - scores[best[Tier.EMERGENCY]]
+    if tier is Tier.EMERGENCY and first[EMERGENCY] < SURELY and ahead > CLEARLY:
+        tier = Tier.VET_TODAY
+    key = best[tier]
     if key in MEDICINE and _own_medicine(found):
         return NOTHING
     said = f"any {first[ANY]:+.2f}, urgent {first[URGENT]:+.2f}, {key} {scores[key]:+.2f}"

@@ -38,6 +38,7 @@ class HandsScreen(Area):
 
     def __init__(self) -> None:
         super().__init__()
+        self._keys: list[str] = []
         self._what = ""
         self._sleeve: str | None = None
         self._steps: list[HandsOnStep] = []
@@ -71,10 +72,10 @@ class HandsScreen(Area):
             self._say(
                 "",
                 TITLES[self._what],
-                "Which sleeve does the device have?",
+                "Which sleeve does the device have? The sheet your fitter gave you names it.",
                 "",
                 rows,
-                "Press the number.",
+                "Press the number. Escape: back to the menu.",
             )
         elif self._what:
             self._show_step()
@@ -188,12 +189,17 @@ class HandsScreen(Area):
         picks.fill([(f"{n}", text) for n, (_, text) in enumerate(rows, start=1)])
         self._keys = [key for key, _ in rows]
         self.query_one("#hands-keys", Line).say(keys)
+        self.refresh_bindings()
         if rows:
             picks.highlighted = 0
             picks.focus()
         else:
             self.query_one("#hands").focus()
         self.query_one("#hands", VerticalScroll).scroll_home(animate=False)
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """No `Next` in the footer while something is to be chosen."""
+        return not (action == "next" and self._keys)
 
     def _number(self) -> str:
         """The number of the step or question, large."""
