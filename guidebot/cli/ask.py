@@ -116,22 +116,13 @@ def _print_one(
 
 def _keep(answer: Answer, case: Case, on: date, demo: bool) -> StoreError | None:
     """Keep the question with its dog, if questions are kept; the answer is printed already."""
+    from guidebot.cases.asked import keep
     from guidebot.cases.home import demo_path
     from guidebot.cases.store import open_store
 
     try:
         with open_store(demo_path() if demo else None) as store:
-            store.log_question(
-                on,
-                answer.text,
-                answer.outcome.value,
-                need=answer.need,
-                passage=answer.passages[0].id if answer.passages else None,
-                sign=answer.alert.sign if answer.alert else None,
-                guide=answer.guide.hash,
-                rules=answer.rules.hash,
-                case_id=case.id,
-            )
+            keep(store, on, answer, case.id)
     except StoreError as error:
         return error
     return None

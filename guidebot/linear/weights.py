@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import math
 import struct
-import sys
-from array import array
 from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 from zlib import crc32
 
+from guidebot.linear import arrays
 from guidebot.linear.features import counts
 
 _MAGIC = b"GBW3"
@@ -162,18 +161,18 @@ class Weights:
             _MAGIC, len(self._hashes), len(self._rows), len(self.classes), len(names)
         )
         parts = [head, struct.pack("<fHH", self.stem_share, *self.grams), names]
-        for kind, values in (
-            ("I", self._hashes),
-            ("f", self._idf),
-            ("I", self._starts),
-            ("f", self._rows),
-            ("f", self._bias),
-            ("H", self._cols),
-        ):
-            block = array(kind, values)
-            if sys.byteorder != "little":
-                block.byteswap()
-            parts.append(block.tobytes())
+        parts.append(
+            arrays.pack(
+                (
+                    ("I", self._hashes),
+                    ("f", self._idf),
+                    ("I", self._starts),
+                    ("f", self._rows),
+                    ("f", self._bias),
+                    ("H", self._cols),
+                )
+            )
+        )
         return b"".join(parts)
 
     @classmethod
@@ -195,24 +194,13 @@ class Weights:
         at += 8
         names = bytes(view[at : at + name_bytes]).decode("utf-8").strip("\n").split("\n")
         at += name_bytes
-        blocks: list[memoryview] = []
-        for kind, size in (
+        sizes = (
             ("I", features),
             ("f", features),
             ("I", features + 1),
             ("f", entries),
             ("f", classes),
             ("H", entries),
-        ):
-            width = 2 if kind == "H" else 4
-            piece = view[at : at + size * width]
-            if len(piece) != size * width:
-                raise ValueError("weights are cut short")
-            if sys.byteorder != "little":
-                swapped = array(kind, piece.tobytes())
-                swapped.byteswap()
-                piece = memoryview(swapped)
-            blocks.append(piece.cast("B").cast(kind))  # type: ignore[call-overload]
-            at += size * width
-        hashes, idf, starts, rows, bias, cols = blocks
+        )
+        hashes, idf, starts, rows, bias, cols = arrays.views(view[at:], sizes, "the weights file")
         return cls(names, share, (low, high), hashes, idf, starts, cols, rows, bias)

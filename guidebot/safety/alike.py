@@ -10,12 +10,12 @@ from __future__ import annotations
 import heapq
 import math
 import struct
-import sys
 from array import array
 from bisect import bisect_left
 from collections.abc import Sequence
 from itertools import pairwise
 
+from guidebot.linear import arrays
 from guidebot.linear.weights import feature_hash
 
 NEAREST = 10
@@ -124,19 +124,16 @@ class Alike:
 
     def dump(self) -> bytes:
         """The arrays in little-endian order, with a header."""
-        parts = [_HEADER.pack(_MAGIC, len(self._hashes), len(self._docs), len(self._tiers))]
-        for kind, values in (
-            ("I", self._hashes),
-            ("I", self._starts),
-            ("f", self._scale),
-            ("H", self._docs),
-            ("B", self._tiers),
-        ):
-            block = array(kind, values)
-            if sys.byteorder != "little":
-                block.byteswap()
-            parts.append(block.tobytes())
-        return b"".join(parts)
+        head = _HEADER.pack(_MAGIC, len(self._hashes), len(self._docs), len(self._tiers))
+        return head + arrays.pack(
+            (
+                ("I", self._hashes),
+                ("I", self._starts),
+                ("f", self._scale),
+                ("H", self._docs),
+                ("B", self._tiers),
+            )
+        )
 
     @classmethod
     def load(cls, raw: bytes | memoryview) -> Alike:
@@ -152,23 +149,11 @@ class Alike:
             raise ValueError("the index of messages is cut short") from error
         if magic != _MAGIC:
             raise ValueError("not an index of messages of this version")
-        at = _HEADER.size
-        blocks: list[memoryview] = []
-        for kind, width, size in (
-            ("I", 4, features),
-            ("I", 4, features + 1),
-            ("f", 4, messages),
-            ("H", 2, entries),
-            ("B", 1, messages),
-        ):
-            piece = view[at : at + size * width]
-            if len(piece) != size * width:
-                raise ValueError("the index of messages is cut short")
-            if sys.byteorder != "little":
-                swapped = array(kind, piece.tobytes())
-                swapped.byteswap()
-                piece = memoryview(swapped)
-            blocks.append(piece.cast("B").cast(kind))  # type: ignore[call-overload]
-            at += size * width
-        hashes, starts, scale, docs, tiers = blocks
-        return cls(hashes, starts, scale, docs, tiers)
+        sizes = (
+            ("I", features),
+            ("I", features + 1),
+            ("f", messages),
+            ("H", entries),
+            ("B", messages),
+        )
+        return cls(*arrays.views(view[_HEADER.size :], sizes, "the index of messages"))

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 import struct
-import sys
-from array import array
 from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 
+from guidebot.linear import arrays
 from guidebot.linear.features import stem, words
 from guidebot.linear.weights import feature_hash
 from guidebot.search.needs import ASIDE
@@ -62,13 +61,8 @@ class Said:
         """The arrays in little-endian order, with a header."""
         names = "\n".join(self._needs).encode("utf-8")
         names += b"\n" * (-len(names) % 4)
-        parts = [_HEADER.pack(_MAGIC, len(self._hashes), len(names)), names]
-        for kind, values in (("I", self._hashes), ("H", self._classes)):
-            block = array(kind, values)
-            if sys.byteorder != "little":
-                block.byteswap()
-            parts.append(block.tobytes())
-        return b"".join(parts)
+        head = _HEADER.pack(_MAGIC, len(self._hashes), len(names)) + names
+        return head + arrays.pack((("I", self._hashes), ("H", self._classes)))
 
     @classmethod
     def load(cls, raw: bytes | memoryview) -> Said:
@@ -78,16 +72,9 @@ class Said:
             raise ValueError("not an index of wordings")
         _, count, size = _HEADER.unpack_from(view)
         at = _HEADER.size
-        if len(view) < at + size + 6 * count:
-            raise ValueError("the index of wordings is cut short")
         needs = bytes(view[at : at + size]).decode("utf-8").strip("\n").split("\n")
-        hashes, classes = array("I"), array("H")
-        hashes.frombytes(view[at + size : at + size + 4 * count])
-        classes.frombytes(view[at + size + 4 * count : at + size + 6 * count])
-        if sys.byteorder != "little":
-            hashes.byteswap()
-            classes.byteswap()
-        return cls(needs, hashes, classes)
+        sizes = (("I", count), ("H", count))
+        return cls(needs, *arrays.views(view[at + size :], sizes, "the index of wordings"))
 
 
 def _key(stems: Sequence[str]) -> int | None:

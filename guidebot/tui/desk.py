@@ -149,17 +149,9 @@ class Desk:
         if self._store is None:
             return
         try:
-            self._store.log_question(
-                on,
-                kept,
-                answer.outcome.value,
-                need=answer.need,
-                passage=answer.passages[0].id if answer.passages else None,
-                sign=answer.alert.sign if answer.alert else None,
-                guide=answer.guide.hash,
-                rules=answer.rules.hash,
-                case_id=case.id if case else None,
-            )
+            from guidebot.cases.asked import keep
+
+            keep(self._store, on, replace(answer, text=kept), case.id if case else None)
         except GuidebotError as error:
             self._fail(error)
 
