@@ -150,6 +150,9 @@ class AskReader:
         )
         if best is None:
             return read
+        agreed = read is not None and read.activity == best
+        if not agreed and not self._likely(best, asks, fits[best], needs):
+            return None
         sure = any(asks >= least and fits[best] >= fit for least, fit in SURE)
         if best in UNHELPED and UNHELPED[best] in self._needs and cues.UNHELPED.search(whole):
             best = UNHELPED[best]
@@ -168,6 +171,24 @@ class AskReader:
         if best == "walk" or (best in WALKS and (minutes or cues.HOW_MUCH_WALK.search(whole))):
             return replace(found, kind=Kind.WALK, activity="walk", amount=minutes)
         return found
+
+    def _likely(self, key: str, asks: float, fit: float, needs: Mapping[str, float]) -> bool:
+        """Is leave for this what the message is about, as far as the ranking of needs tells?
+
+        A verdict on swimming above "is it ok to do the top one first" would be worse than none.
+        """
+        if not needs:
+            return True
+        ranked = sorted(needs, key=lambda need: -needs[need])
+        need = self._needs.get(key, _WEAR_NEED)
+        behind = needs[ranked[0]] - needs.get(need, 0.0)
+        near = need in ranked[:NEAR] or (
+            key == "wear" and any(n.startswith("wear.") for n in ranked[:NEAR])
+        )
+        plain_fit, plain_asks = PLAIN
+        if behind > FAR and not (fit >= plain_fit and asks >= plain_asks):
+            return False
+        return near or fit >= STRONG
 
     def _sentence(
         self, sentence: str, before: str, needs: Sequence[str], *, timed: bool
@@ -235,6 +256,10 @@ WALKS = ("walk", "long-walk", "walk-build")
 """Activities for which minutes say more than the name."""
 SURE = ((0.3, 6.0), (0.0, 9.0))
 """From any of these pairs on, of asking and of fit, leave is asked outright and for this."""
+NEAR, FAR, STRONG, PLAIN = 5, 6.0, 9.0, (8.0, 0.3)
+"""Leave is meant if the need of the activity is among the `NEAR` first or the fit is `STRONG`, and
+if that need is not `FAR` behind the first, or fit and asking are `PLAIN`. Set on held-out authors'
+lines and on wordings that ask no leave."""
 UNHELPED = {"stairs": "stairs-alone", "stairs-night": "stairs-alone", "toilet": "toilet-free"}
 """Activities that are others when the dog does them by itself."""
 NAMED, READ, NEED_SHARE = 2.0, 1.0, 0.5

@@ -187,3 +187,10 @@ def test_hours_of_a_later_day_do_not_come_with_those_of_the_first(assistant: Ass
     assert answer.verdict
     assert answer.verdict.day == 6
     assert answer.passages[0].id not in ("first-day-hours", "first-day-step-by-step")
+
+
+@pytest.mark.parametrize(
+    "text", ["is it ok to do the top one before the ankle", "put on brace", "which strap first"]
+)
+def test_no_verdict_on_something_else(assistant: Assistant, text: str) -> None:
+    assert assistant.answer(text).verdict is None
