@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Any, Self
 
 from guidebot.cases import rows
 from guidebot.cases.engine import BUSY_MS, explained, prepare
-from guidebot.cases.home import store_path
+from guidebot.cases.home import demo_path, store_path
 from guidebot.cases.redact import redact
 from guidebot.cases.schema import metadata
 from guidebot.domain.case import Case, DiaryEntry, Restriction
@@ -31,17 +31,18 @@ NAME_CHARS = 60
 NOTE_CHARS = 2000
 
 
-def open_store(path: Path | None = None, *, busy_ms: int = BUSY_MS) -> Store:
+def open_store(path: Path | None = None, *, demo: bool = False, busy_ms: int = BUSY_MS) -> Store:
     """Open the store, made or upgraded as needed.
 
     Args:
         path: the file; None takes the one in the data folder.
+        demo: take the one of the demonstration instead.
         busy_ms: how long to wait for another writer, in milliseconds.
 
     Raises:
         StoreError: locked, read-only, damaged, of a newer version, or the disk is full.
     """
-    return Store(path or store_path(), busy_ms)
+    return Store(path or (demo_path() if demo else store_path()), busy_ms)
 
 
 class Store:

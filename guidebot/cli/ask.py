@@ -117,11 +117,10 @@ def _print_one(
 def _keep(answer: Answer, case: Case, on: date, demo: bool) -> StoreError | None:
     """Keep the question with its dog, if questions are kept; the answer is printed already."""
     from guidebot.cases.asked import keep
-    from guidebot.cases.home import demo_path
     from guidebot.cases.store import open_store
 
     try:
-        with open_store(demo_path() if demo else None) as store:
+        with open_store(demo=demo) as store:
             keep(store, on, answer, case.id)
     except StoreError as error:
         return error
@@ -152,11 +151,10 @@ def _case(
 
     if case_id is None:
         return (Case(id="", dog="", fitted=fitted, sleeve=sleeve) if fitted else None), None
-    from guidebot.cases.home import demo_path
     from guidebot.cases.store import open_store
 
     try:
-        with open_store(demo_path() if demo else None) as store:
+        with open_store(demo=demo) as store:
             return store.case(case_id), None
     except StoreError as error:
         return None, error

@@ -13,10 +13,9 @@ from guidebot.cli.guide import plain_guide
 
 
 def _store(ctx: click.Context) -> Any:
-    from guidebot.cases.home import demo_path
     from guidebot.cases.store import open_store
 
-    return open_store(demo_path() if ctx.obj.get("demo") else None)
+    return open_store(demo=bool(ctx.obj.get("demo")))
 
 
 @click.group()

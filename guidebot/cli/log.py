@@ -46,7 +46,6 @@ def command(
     """Note a day of wear in a dog's diary. Prints what it means for the next day."""
     from datetime import timedelta
 
-    from guidebot.cases.home import demo_path
     from guidebot.cases.store import open_store
     from guidebot.domain.case import DiaryEntry, Gait, Restriction, Skin
     from guidebot.errors import InputError
@@ -70,7 +69,7 @@ def command(
             raise InputError(
                 f"there is no activity {activity!r}", remedy=f"One of: {', '.join(known)}"
             )
-    with open_store(demo_path() if demo else None) as store:
+    with open_store(demo=demo) as store:
         case = store.case(dog)
         if noted:
             case = store.note(

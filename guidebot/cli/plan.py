@@ -39,7 +39,6 @@ def command(
     """Say how long, how often and how far on a day, and what comes next."""
     from dataclasses import replace
 
-    from guidebot.cases.home import demo_path
     from guidebot.domain.case import Case
     from guidebot.errors import InputError
     from guidebot.plan.plan import make_plan, plan_json
@@ -50,7 +49,7 @@ def command(
     if case_id is not None:
         from guidebot.cases.store import open_store
 
-        with open_store(demo_path() if demo else None) as store:
+        with open_store(demo=demo) as store:
             case = store.case(case_id)
     if fitted is not None:
         case = replace(case, fitted=fitted)

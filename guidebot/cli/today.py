@@ -20,13 +20,12 @@ def command(ctx: click.Context, on: date | None, as_json: bool, demo: bool) -> N
     """Every dog: day, stage, hours, what is due, who has a flag. Flags come first."""
     from datetime import timedelta
 
-    from guidebot.cases.home import demo_path
     from guidebot.cases.store import open_store
     from guidebot.plan.plan import make_plan, plan_json, plan_line
     from guidebot.plan.said import said_date
 
     day = on or today()
-    with open_store(demo_path() if demo else None) as store:
+    with open_store(demo=demo) as store:
         cases = store.cases()
     protocol = plain_guide(ctx).protocol
     lines: list[tuple[bool, str, str]] = []

@@ -24,7 +24,7 @@ TABLES = (
     "protocol.yaml",
     "vocabulary.yaml",
 )
-"""The files every guide has, beside `passages/`, `wordings/` and `leave/`."""
+"""The files every guide has, beside `passages/` and `wordings/`."""
 
 
 def find_content(path: Path | None = None) -> Path:
@@ -69,14 +69,15 @@ def files_of(folder: Path) -> dict[str, Path]:
         folder: the content folder.
 
     Returns:
-        The tables, `passages/<topic>/<id>.md`, `wordings/*.txt` and `leave/*.txt`. Anything else in
-        the folder (notes, backups of an editor) is not part of the guide.
+        The tables, `passages/<topic>/<id>.md` and `wordings/*.txt`, and where the guide has them
+        `leave/*.txt` and `follow-ups.tsv`. Anything else in the folder (notes, backups of an
+        editor) is not part of the guide.
     """
     found = [folder / name for name in TABLES if (folder / name).is_file()]
     found += (folder / "passages").rglob("*.md")
     found += (folder / "wordings").glob("*.txt")
     found += (folder / "leave").glob("*.txt")
-    found += [path for path in (folder / "follow-ups.tsv",) if path.is_file()]
+    found += folder.glob("follow-ups.tsv")
     named = {path.relative_to(folder).as_posix(): path for path in found}
     return {name: named[name] for name in sorted(named) if not _hidden(name)}
 

@@ -114,7 +114,7 @@ def survey(folder: Path, *, signs: Collection[str] | None = None) -> Survey:
         putting_on=putting_on,
         taking_off=taking_off,
         stamp=Stamp(version, guide_hash(source.contents)),
-        leave=read_leave(source.below("leave/"), tuple(table), faults),
+        leave=read_leave(source.below("leave/"), tuple(table) or None, faults),
         follow_ups=read_follow_ups(source.below("follow-ups.tsv"), known.needs, faults),
     )
     return Survey(None if faults.faults else guide, faults.faults, faults.warnings)

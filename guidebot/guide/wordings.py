@@ -34,17 +34,7 @@ def read_wordings(
         The lines by need in the order of the needs, then `off-topic` and `courtesy`. A need
         without a file has no lines and a warning.
     """
-    found: dict[str, tuple[str, ...]] = {}
-    for name in sorted(sources):
-        key = name.rpartition("/")[2].removesuffix(".txt")
-        if needs is not None and key not in needs and key not in CLASSES:
-            faults.add(
-                Where(name, 1, 1),
-                f"the file is named after no need: `{key}`",
-                nearest(key, [*needs, *CLASSES]),
-            )
-            continue
-        found[key] = _lines(name, sources[name], faults)
+    found = _files(sources, "need", needs, CLASSES, faults)
     for key in CLASSES:
         if key not in found:
             faults.add(Where(f"wordings/{key}.txt"), "the file is missing", "Every guide has it")
@@ -68,17 +58,7 @@ def read_leave(
     Returns:
         The lines by activity, then `wear` and `none`; empty without any file.
     """
-    found: dict[str, tuple[str, ...]] = {}
-    for name in sorted(sources):
-        key = name.rpartition("/")[2].removesuffix(".txt")
-        if activities and key not in activities and key not in LEAVE_CLASSES:
-            faults.add(
-                Where(name, 1, 1),
-                f"the file is named after no activity: `{key}`",
-                nearest(key, [*activities, *LEAVE_CLASSES]),
-            )
-            continue
-        found[key] = _lines(name, sources[name], faults)
+    found = _files(sources, "activity", activities, LEAVE_CLASSES, faults)
     if not found:
         return {}
     for key in (*(activities or ()), *LEAVE_CLASSES):
@@ -116,6 +96,28 @@ def read_follow_ups(
                     faults.add(Where(name, number, 1), what, nearest(key, list(needs)))
             found.append((parts[0], parts[1], clean(parts[2]).text))
     return tuple(found)
+
+
+def _files(
+    sources: Mapping[str, str],
+    what: str,
+    known: Collection[str] | None,
+    classes: Collection[str],
+    faults: Faults,
+) -> dict[str, tuple[str, ...]]:
+    """The lines of files that are each named after a key, or one of `classes`."""
+    found: dict[str, tuple[str, ...]] = {}
+    for name in sorted(sources):
+        key = name.rpartition("/")[2].removesuffix(".txt")
+        if known is not None and key not in known and key not in classes:
+            faults.add(
+                Where(name, 1, 1),
+                f"the file is named after no {what}: `{key}`",
+                nearest(key, [*known, *classes]),
+            )
+            continue
+        found[key] = _lines(name, sources[name], faults)
+    return found
 
 
 def _lines(name: str, text: str, faults: Faults) -> tuple[str, ...]:

@@ -4,13 +4,20 @@ from __future__ import annotations
 
 import sys
 from array import array
-from collections.abc import Sequence
+from bisect import bisect_left
+from collections.abc import Iterable, Sequence
 
-WIDTHS = {"I": 4, "f": 4, "H": 2, "B": 1}
-"""Bytes of one value: uint32, float32, uint16, uint8."""
+WIDTHS = {"d": 8, "I": 4, "f": 4, "H": 2, "B": 1}
+"""Bytes of one value: float64, uint32, float32, uint16, uint8."""
 
 
-def pack(blocks: Sequence[tuple[str, Sequence[float]]]) -> bytes:
+def position(ordered: Sequence[int], value: int) -> int | None:
+    """Where `value` stands among values in rising order, None if it does not."""
+    at = bisect_left(ordered, value)
+    return at if at < len(ordered) and ordered[at] == value else None
+
+
+def pack(blocks: Sequence[tuple[str, Iterable[float]]]) -> bytes:
     """The arrays one after the other; each block is a type code of `array` and its values."""
     parts: list[bytes] = []
     for kind, values in blocks:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 import struct
-from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 from zlib import crc32
 
@@ -122,10 +121,9 @@ class Weights:
             return self._seen[feature]
         except KeyError:
             pass
-        hashed = crc32(feature.encode("utf-8"))
-        at = bisect_left(self._hashes, hashed)
+        at = arrays.position(self._hashes, feature_hash(feature))
         row: Row | None = None
-        if at < len(self._hashes) and self._hashes[at] == hashed:
+        if at is not None:
             first, last = self._starts[at], self._starts[at + 1]
             row = self._idf[at], tuple(self._cols[first:last]), tuple(self._rows[first:last])
         if len(self._seen) < _REMEMBERED:

@@ -97,14 +97,11 @@ class AskReader:
                 activity is then taken only if one of them is its need, or if the question is
                 plainly about it (a phrase of the table, or a need of the same area).
         """
-        if when is not None:
-            start, end = when.span
-            text = f"{text[:start]}{' ' * (end - start)}{text[end:]}"
+        whole = _untimed(text, when)
         before = ""
-        for sentence in _sentences(plain(text)):
+        for sentence in _sentences(whole):
             found = self._sentence(sentence, before, needs, timed=when is not None)
             if found is not None:
-                whole = plain(text)
                 return replace(found, trouble=_trouble(whole), tomorrow=_tomorrow(whole))
             before = sentence
         return None
@@ -125,16 +122,13 @@ class AskReader:
             when: the time `read_when` found in it; its words are left out of account.
             asks: how likely leave is asked, about -1 to 1.
             fits: how well each activity (and `wear`) fits, as sums of two z-scores.
-            needs: how well each need fits, likewise.
+            needs: how well each need fits, likewise, best first.
             read: what `read` found in the message, None if nothing.
 
         Returns:
             The question; what was read in words of the table counts for much, but not for all.
         """
-        if when is not None:
-            start, end = when.span
-            text = f"{text[:start]}{' ' * (end - start)}{text[end:]}"
-        whole = plain(text)
+        whole = _untimed(text, when)
         hits = {hit.key: hit for hit in self._words.find(whole)}
         told = dict.fromkeys(hits, NAMED)
         if read is not None:
@@ -158,8 +152,9 @@ class AskReader:
             best = UNHELPED[best]
         if read is not None and read.activity == best:
             return replace(read, outright=read.outright or sure)
-        found = Ask(Kind.ACTIVITY, best, trouble=_trouble(whole), tomorrow=_tomorrow(whole))
-        found = replace(found, outright=sure)
+        found = Ask(
+            Kind.ACTIVITY, best, trouble=_trouble(whole), tomorrow=_tomorrow(whole), outright=sure
+        )
         if best == "wear":
             step = _step(whole)
             amount = _wear_amount(whole) if step is None else None
@@ -179,7 +174,7 @@ class AskReader:
         """
         if not needs:
             return True
-        ranked = sorted(needs, key=lambda need: -needs[need])
+        ranked = list(needs)
         need = self._needs.get(key, _WEAR_NEED)
         behind = needs[ranked[0]] - needs.get(need, 0.0)
         near = need in ranked[:NEAR] or (
@@ -272,6 +267,14 @@ _CALL = 2
 
 _OUTRIGHT = 12
 """Most words of a sentence that asks leave outright."""
+
+
+def _untimed(text: str, when: When | None) -> str:
+    """The text in plain small letters, its words of time blanked out."""
+    if when is not None:
+        start, end = when.span
+        text = f"{text[:start]}{' ' * (end - start)}{text[end:]}"
+    return plain(text)
 
 
 def _area(need: str) -> str:

@@ -21,7 +21,7 @@ from guidebot.search.engine import SearchEngine
 from guidebot.search.leave import LeaveIndex
 
 Say = Callable[[str], None]
-FORMAT = "19"
+FORMAT = "20"
 """Changed whenever the same guide would compile to other bytes."""
 
 _KEEP = 4

@@ -69,24 +69,21 @@ class Composer:
         if judgement.alert is None and is_courtesy(text, found):
             lead = phrases.GREETING if is_greeting(text) else phrases.COURTESY
             return self.outcome(Outcome.COURTESY, lead, judgement)
+        ordered = _vet_first(text)
         outcome = self._outcome(reading, found)
         if outcome is Outcome.NOT_IN_GUIDE:
             lead = phrases.OTHER_LANGUAGE if looks_foreign(text) else phrases.NOT_IN_GUIDE
             answer = self.outcome(outcome, lead, judgement)
-            return replace(answer, notes=(*answer.notes, *_vet_first(text)))
+            return replace(answer, notes=(*answer.notes, *ordered))
         hits = found.hits
         passages = _cited(hits)
         choices: tuple[str, ...] = ()
         verdict = reading.verdict
-        if (
-            verdict is not None
-            and _vet_first(text)
-            and STRICTNESS[verdict.say] < STRICTNESS[Say.NO]
-        ):
+        if verdict is not None and ordered and STRICTNESS[verdict.say] < STRICTNESS[Say.NO]:
             verdict = replace(
                 verdict, say=Say.ASK_FIRST, text=phrases.VET_ORDERED, changes_on=None, cites=()
             )
-        notes = [*_vet_first(text), *reading.notes, *self._mentions(judgement)]
+        notes = [*ordered, *reading.notes, *self._mentions(judgement)]
         if outcome is Outcome.UNSURE:
             lead = phrases.UNSURE
             choices = tuple(hit.passage.id for hit in hits[:CHOICES])

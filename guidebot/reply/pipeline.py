@@ -141,8 +141,8 @@ class Assistant:
             answer = self._composer.outcome(Outcome.NOT_IN_GUIDE, phrases.EMPTY, judgement)
             return Turn(answer, before)
         reading = self._reader.read(cleaned.text, given)
-        leave = self._leave.scores(self.engine.read(reading.text)) if self._leave else None
         found = self.engine.search(reading.text, reading.situation, before.query, before.need)
+        leave = self._leave.scores(found.query) if self._leave else None
         reading = self._reader.judge_leave(
             reading, cleaned.text, given, found.scores.ranked, leave, before.ask
         )

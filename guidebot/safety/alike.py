@@ -11,7 +11,6 @@ import heapq
 import math
 import struct
 from array import array
-from bisect import bisect_left
 from collections.abc import Sequence
 from itertools import pairwise
 
@@ -28,6 +27,12 @@ _MAGIC = b"GBA1"
 
 def _seen(stems: Sequence[str]) -> set[str]:
     return {*stems, *(f"{a} {b}" for a, b in pairwise(stems))}
+
+
+def _square(messages: int, having: int) -> float:
+    """The square of the inverse document frequency of a feature that `having` messages have."""
+    weight = math.log(messages / having) + 1.0
+    return weight * weight
 
 
 class Alike:
@@ -76,9 +81,9 @@ class Alike:
         square = [0.0] * len(messages)
         starts, docs = [0], array("H")
         for hashed in kept:
-            weight = math.log(len(messages) / len(where[hashed])) + 1.0
+            weight = _square(len(messages), len(where[hashed]))
             for number in where[hashed]:
-                square[number] += weight * weight
+                square[number] += weight
             docs.extend(where[hashed])
             starts.append(len(docs))
         scale = [1.0 / math.sqrt(value) if value else 0.0 for value in square]
@@ -98,13 +103,11 @@ class Alike:
         count = len(self._scale)
         near: dict[int, float] = {}
         for feature in _seen(stems):
-            hashed = feature_hash(feature)
-            at = bisect_left(self._hashes, hashed)
-            if at == len(self._hashes) or self._hashes[at] != hashed:
+            at = arrays.position(self._hashes, feature_hash(feature))
+            if at is None:
                 continue
             first, last = self._starts[at], self._starts[at + 1]
-            weight = math.log(count / (last - first)) + 1.0
-            weight *= weight
+            weight = _square(count, last - first)
             for number in self._docs[first:last]:
                 near[number] = near.get(number, 0.0) + weight
         scale = self._scale

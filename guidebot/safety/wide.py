@@ -28,16 +28,13 @@ from guidebot.safety.tokens import split
 from guidebot.text import clean, one_line
 
 NONE, URGENT, EMERGENCY, ANY = "none", "urgent", "emergency", "any"
+LEAST = {URGENT: Tier.VET_TODAY, EMERGENCY: Tier.EMERGENCY, ANY: Tier.CLINIC}
+"""The classes that decide, which stand before all others, and the least tier of each."""
 UNIONS = {
-    URGENT: tuple(key for key, sign in BY_KEY.items() if sign.tier >= Tier.VET_TODAY),
-    EMERGENCY: tuple(key for key, sign in BY_KEY.items() if sign.tier is Tier.EMERGENCY),
-    ANY: tuple(BY_KEY),
+    name: tuple(key for key, sign in BY_KEY.items() if sign.tier >= least)
+    for name, least in LEAST.items()
 }
-"""Signs also fitted as one class each: the sum of many small scores drifts, this does not."""
-DECIDE = tuple(UNIONS)
-"""The classes that decide; they stand before all others."""
-LEAST = (int(Tier.VET_TODAY), int(Tier.EMERGENCY), int(Tier.CLINIC))
-"""The least tier that belongs to each of them."""
+"""Their signs, fitted as one class: the sum of many small scores drifts, this does not."""
 URGENT_AT = -0.45
 """Alert as urgent from this score of the class `urgent`, the linear score plus the vote.
 
@@ -85,23 +82,23 @@ class Net:
     def decisive(
         self, found: Found, tokens: Sequence[str], stems: Sequence[str]
     ) -> dict[str, float]:
-        """The scores of the classes in `DECIDE`, both opinions together.
+        """The scores of the classes in `LEAST`, both opinions together.
 
         Where not even a vote of all for a report could bring an alert, nobody is asked to vote.
 
         Raises:
             ValueError: the weights are those of another scorer.
         """
-        if self.weights.classes[: len(DECIDE)] != DECIDE:
+        if self.weights.classes[: len(LEAST)] != tuple(LEAST):
             raise ValueError("these weights were not fitted for injury signs")
-        linear = self.weights.first_scores(tokens, stems, len(DECIDE))
-        most = {name: score + VOTE for name, score in zip(DECIDE, linear, strict=True)}
+        linear = self.weights.first_scores(tokens, stems, len(LEAST))
+        most = {name: score + VOTE for name, score in zip(LEAST, linear, strict=True)}
         if tier_of(most) is None:
             return most
-        votes = self.alike.votes(stems[: len(found.words.forms)], LEAST)
+        votes = self.alike.votes(stems[: len(found.words.forms)], list(LEAST.values()))
         return {
             name: score + VOTE * vote
-            for name, score, vote in zip(DECIDE, linear, votes, strict=True)
+            for name, score, vote in zip(LEAST, linear, votes, strict=True)
         }
 
     def dump(self) -> bytes:

@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 import struct
-import sys
-from array import array
-from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 from itertools import chain
 
+from guidebot.linear import arrays
 from guidebot.linear.weights import feature_hash
 
-_HEADER = struct.Struct("<4sII")
-_MAGIC = b"GBP1"
+_HEADER = struct.Struct("<4sIII")
+_MAGIC = b"GBP2"
 
 
 class FlatPostings(Mapping[str, tuple[Sequence[int], Sequence[float]]]):
@@ -24,36 +22,19 @@ class FlatPostings(Mapping[str, tuple[Sequence[int], Sequence[float]]]):
     __slots__ = ("_docs", "_hashes", "_starts", "_weights", "size")
 
     def __init__(self, raw: bytes | memoryview) -> None:
+        """Read what `dump_postings` wrote; ValueError if it is no such dump or is cut short."""
         view = memoryview(raw)
-        magic, words, entries = _HEADER.unpack_from(view)
+        magic, words, entries, self.size = _HEADER.unpack_from(view)
         if magic != _MAGIC:
             raise ValueError("not a postings section of this version")
-        at = _HEADER.size
-        (self.size,) = struct.unpack_from("<I", view, at)
-        at += 4
-        blocks: list[memoryview] = []
-        for kind, count, width in (
-            ("d", entries, 8),
-            ("I", words, 4),
-            ("I", words + 1, 4),
-            ("I", entries, 4),
-        ):
-            piece = view[at : at + count * width]
-            if len(piece) != count * width:
-                raise ValueError("postings are cut short")
-            if sys.byteorder != "little":
-                swapped = array(kind, piece.tobytes())
-                swapped.byteswap()
-                piece = memoryview(swapped)
-            blocks.append(piece.cast("B").cast(kind))  # type: ignore[call-overload]
-            at += count * width
+        sizes = (("d", entries), ("I", words), ("I", words + 1), ("I", entries))
+        blocks = arrays.views(view[_HEADER.size :], sizes, "the postings section")
         self._weights, self._hashes, self._starts, self._docs = blocks
 
     def __getitem__(self, word: str) -> tuple[Sequence[int], Sequence[float]]:
         """Document numbers and weights of a word; KeyError if no document has it."""
-        hashed = feature_hash(word)
-        row = bisect_left(self._hashes, hashed)
-        if row == len(self._hashes) or self._hashes[row] != hashed:
+        row = arrays.position(self._hashes, feature_hash(word))
+        if row is None:
             raise KeyError(word)
         first, last = self._starts[row], self._starts[row + 1]
         return self._docs[first:last], self._weights[first:last]
@@ -83,15 +64,12 @@ def dump_postings(
     starts = [0]
     for hashed in hashes:
         starts.append(starts[-1] + len(by_hash[hashed][0]))
-    parts = [_HEADER.pack(_MAGIC, len(hashes), starts[-1]), struct.pack("<I", size)]
-    for kind, values in (
-        ("d", chain.from_iterable(by_hash[h][1] for h in hashes)),
-        ("I", hashes),
-        ("I", starts),
-        ("I", chain.from_iterable(by_hash[h][0] for h in hashes)),
-    ):
-        block = array(kind, values)
-        if sys.byteorder != "little":
-            block.byteswap()
-        parts.append(block.tobytes())
-    return b"".join(parts)
+    head = _HEADER.pack(_MAGIC, len(hashes), starts[-1], size)
+    return head + arrays.pack(
+        (
+            ("d", chain.from_iterable(by_hash[h][1] for h in hashes)),
+            ("I", hashes),
+            ("I", starts),
+            ("I", chain.from_iterable(by_hash[h][0] for h in hashes)),
+        )
+    )

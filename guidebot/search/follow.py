@@ -53,7 +53,7 @@ class FollowUps:
             tokens, stems = tokenise(text)
             rows.append((tokens, [*stems, *_crossed(stems, before)]))
             labels.append(need)
-        return cls(Weights.load(fit(rows, labels, _SETTINGS, classes=tuple(needs)).dump()))
+        return cls(fit(rows, labels, _SETTINGS, classes=tuple(needs)))
 
     def scores(self, query: Query, before: str) -> dict[str, float]:
         """How well each need fits a follow-up after a turn about `before`, in z-scores."""

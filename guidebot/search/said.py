@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import struct
-from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 
 from guidebot.linear import arrays
@@ -51,8 +50,8 @@ class Said:
         key = _key(stems)
         if key is None:
             return None
-        at = bisect_left(self._hashes, key)
-        if at == len(self._hashes) or self._hashes[at] != key or self._classes[at] == _SHARED:
+        at = arrays.position(self._hashes, key)
+        if at is None or self._classes[at] == _SHARED:
             return None
         need = self._needs[self._classes[at]]
         return None if need in ASIDE else need

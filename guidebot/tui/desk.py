@@ -148,9 +148,9 @@ class Desk:
             self._asked.append(kept)
         if self._store is None:
             return
-        try:
-            from guidebot.cases.asked import keep
+        from guidebot.cases.asked import keep
 
+        try:
             keep(self._store, on, replace(answer, text=kept), case.id if case else None)
         except GuidebotError as error:
             self._fail(error)
