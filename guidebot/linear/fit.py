@@ -14,7 +14,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
-from guidebot.linear.features import counts, stem, words
+from guidebot.linear.features import Blocks, stem, words
 from guidebot.linear.weights import Weights, feature_hash
 
 if TYPE_CHECKING:
@@ -34,6 +34,7 @@ class FitSettings:
     Attributes:
         ridge: lambda; larger is smoother.
         stem_share: weight of the stem block against the character block, 0 to 1.
+        together: weight of the block of pairs of content words beside these two, 0 for none.
         keep: weights kept for each class, the largest by size; the rest is dropped.
         least_lines: a feature must occur in so many lines.
         grams: least and most characters of a character n-gram.
@@ -41,9 +42,15 @@ class FitSettings:
 
     ridge: float = 0.5
     stem_share: float = 0.5
+    together: float = 0.0
     keep: int = 2000
     least_lines: int = 2
     grams: tuple[int, int] = (3, 4)
+
+    @property
+    def blocks(self) -> Blocks:
+        """The blocks of features, as the scorer takes them."""
+        return Blocks(self.stem_share, 1.0 - self.stem_share, self.together, self.grams)
 
 
 MOST_DUAL = 15_000
@@ -141,9 +148,9 @@ def _features(
     """TF-IDF rows; columns are sorted by feature hash. Sublinear tf, smooth idf (Salton)."""
     import numpy as np
 
-    blocks = [counts(tokens, stems, settings.grams) for tokens, stems in texts]
+    blocks = settings.blocks
     seen: dict[int, int] = {}
-    hashed: list[tuple[dict[int, int], dict[int, int]]] = []
+    hashed: list[list[tuple[dict[int, int], float]]] = []
     cache: dict[str, int] = {}
 
     def hashes_of(block: Any) -> dict[int, int]:
@@ -155,10 +162,10 @@ def _features(
             out[value] = out.get(value, 0) + count
         return out
 
-    for stem_block, char_block in blocks:
-        pair = hashes_of(stem_block), hashes_of(char_block)
-        hashed.append(pair)
-        for value in pair[0].keys() | pair[1].keys():
+    for tokens, stems in texts:
+        row = [(hashes_of(block), share) for block, share in blocks.of(tokens, stems)]
+        hashed.append(row)
+        for value in set().union(*(block for block, _ in row)):
             seen[value] = seen.get(value, 0) + 1
     kept = sorted(value for value, lines in seen.items() if lines >= settings.least_lines)
     column = {value: i for i, value in enumerate(kept)}
@@ -167,16 +174,15 @@ def _features(
     starts: list[int] = [0]
     cols: list[int] = []
     values: list[float] = []
-    shares = (math.sqrt(settings.stem_share), math.sqrt(1.0 - settings.stem_share))
-    for pair in hashed:
-        for block, share in zip(pair, shares, strict=True):
-            row = [
+    for row in hashed:
+        for block, share in row:
+            weighed = [
                 (column[v], (1.0 + math.log(c)) * idf[v]) for v, c in block.items() if v in column
             ]
-            norm = math.sqrt(sum(x * x for _, x in row))
+            norm = math.sqrt(sum(x * x for _, x in weighed))
             if norm:
-                cols.extend(c for c, _ in row)
-                values.extend(x * share / norm for _, x in row)
+                cols.extend(c for c, _ in weighed)
+                values.extend(x * share / norm for _, x in weighed)
         starts.append(len(cols))
     sparse = _Sparse(
         np.array(starts, dtype=np.int64),
@@ -345,8 +351,7 @@ def _prune(
     np.cumsum(np.bincount(filled_rows, minlength=sparse.width), out=row_starts[1:])
     return Weights(
         names,
-        settings.stem_share,
-        settings.grams,
+        settings.blocks,
         hashes.tolist(),
         idf.tolist(),
         row_starts.tolist(),

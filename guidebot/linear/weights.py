@@ -4,14 +4,15 @@ from __future__ import annotations
 
 import math
 import struct
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from zlib import crc32
 
 from guidebot.linear import arrays
-from guidebot.linear.features import counts
+from guidebot.linear.features import Blocks
 
-_MAGIC = b"GBW3"
+_MAGIC = b"GBW4"
 _HEADER = struct.Struct("<4sIIII")
+_BLOCKS = struct.Struct("<fffHH")
 _REMEMBERED = 60_000
 """Features of earlier texts that are kept unpacked; a long run must not grow without end."""
 
@@ -28,8 +29,7 @@ class Weights:
 
     Attributes:
         classes: names of the classes, in the order of the scores.
-        grams: least and most characters of a character n-gram.
-        stem_share: weight of the stem block against the character block, 0 to 1.
+        blocks: the features it sees, and what each kind counts.
 
     The arrays are: sorted feature hashes (uint32), idf (float32), row starts (uint32, one more
     than features), class numbers (uint16) and weights (float32) of all rows one after another,
@@ -44,16 +44,14 @@ class Weights:
         "_rows",
         "_seen",
         "_starts",
+        "blocks",
         "classes",
-        "grams",
-        "stem_share",
     )
 
     def __init__(
         self,
         classes: Sequence[str],
-        stem_share: float,
-        grams: tuple[int, int],
+        blocks: Blocks,
         hashes: Sequence[int],
         idf: Sequence[float],
         starts: Sequence[int],
@@ -62,8 +60,7 @@ class Weights:
         bias: Sequence[float],
     ) -> None:
         self.classes = tuple(classes)
-        self.stem_share = stem_share
-        self.grams = grams
+        self.blocks = blocks
         self._hashes = hashes
         self._idf = idf
         self._starts = starts
@@ -75,20 +72,17 @@ class Weights:
     def scores(self, tokens: Sequence[str], stems: Sequence[str]) -> list[float]:
         """One score for each class; a text without a known feature gets the biases."""
         totals = list(self._bias)
-        stem_counts, char_counts = counts(tokens, stems, self.grams)
-        self._add_block(stem_counts, math.sqrt(self.stem_share), totals)
-        self._add_block(char_counts, math.sqrt(1.0 - self.stem_share), totals)
+        for rows, scale in self._rows_of(tokens, stems):
+            for _, (_, cols, weights), value in rows:
+                scaled = value * scale
+                for column, weight in zip(cols, weights, strict=True):
+                    totals[column] += scaled * weight
         return totals
 
     def first_scores(self, tokens: Sequence[str], stems: Sequence[str], count: int) -> list[float]:
         """Scores of the first `count` classes: quick, to decide whether the rest is needed."""
         totals = list(self._bias[:count])
-        stem_counts, char_counts = counts(tokens, stems, self.grams)
-        for block, share in ((stem_counts, self.stem_share), (char_counts, 1 - self.stem_share)):
-            rows, norm = self._lookup(block)
-            if not norm:
-                continue
-            scale = math.sqrt(share) / norm
+        for rows, scale in self._rows_of(tokens, stems):
             for _, (_, cols, weights), value in rows:
                 for at, column in enumerate(cols):  # class numbers of a row rise
                     if column >= count:
@@ -102,16 +96,11 @@ class Weights:
         """The features that speak loudest for class `label`, strongest first, for a reviewer."""
         column = self.classes.index(label)
         found: list[tuple[str, float]] = []
-        stem_counts, char_counts = counts(tokens, stems, self.grams)
-        for block, share in ((stem_counts, self.stem_share), (char_counts, 1 - self.stem_share)):
-            rows, norm = self._lookup(block)
-            if not norm:
-                continue
-            scale = math.sqrt(share) / norm
+        for rows, scale in self._rows_of(tokens, stems):
             for feature, (_, cols, weights), value in rows:
                 for at, weight in zip(cols, weights, strict=True):
                     if at == column:
-                        found.append((feature.lstrip("\x01\x02"), value * scale * weight))
+                        found.append((feature.lstrip("\x01\x02\x04"), value * scale * weight))
         found.sort(key=lambda pair: (-abs(pair[1]), pair[0]))
         return found[:most]
 
@@ -141,24 +130,28 @@ class Weights:
                 square += value * value
         return rows, math.sqrt(square)
 
-    def _add_block(self, block: Mapping[str, int], share: float, totals: list[float]) -> None:
-        rows, norm = self._lookup(block)
-        if not norm:
-            return
-        scale = share / norm
-        for _, (_, cols, weights), value in rows:
-            scaled = value * scale
-            for column, weight in zip(cols, weights, strict=True):
-                totals[column] += scaled * weight
+    def _rows_of(
+        self, tokens: Sequence[str], stems: Sequence[str]
+    ) -> Iterator[tuple[list[tuple[str, Row, float]], float]]:
+        """The known features of a text, block by block, and what the block is scaled by."""
+        for block, share in self.blocks.of(tokens, stems):
+            rows, norm = self._lookup(block)
+            if norm:
+                yield rows, share / norm
 
     def dump(self) -> bytes:
         """The arrays in little-endian order, with a header."""
         names = "\n".join(self.classes).encode("utf-8")
         names += b"\n" * (-len(names) % 8)
+        blocks = self.blocks
         head = _HEADER.pack(
             _MAGIC, len(self._hashes), len(self._rows), len(self.classes), len(names)
         )
-        parts = [head, struct.pack("<fHH", self.stem_share, *self.grams), names]
+        parts = [
+            head,
+            _BLOCKS.pack(blocks.stems, blocks.chars, blocks.together, *blocks.grams),
+            names,
+        ]
         parts.append(
             arrays.pack(
                 (
@@ -188,8 +181,8 @@ class Weights:
         if magic != _MAGIC:
             raise ValueError("not a weights file of this version")
         at = _HEADER.size
-        share, low, high = struct.unpack_from("<fHH", view, at)
-        at += 8
+        share, chars, together, low, high = _BLOCKS.unpack_from(view, at)
+        at += _BLOCKS.size
         names = bytes(view[at : at + name_bytes]).decode("utf-8").strip("\n").split("\n")
         at += name_bytes
         sizes = (
@@ -201,4 +194,13 @@ class Weights:
             ("H", entries),
         )
         hashes, idf, starts, rows, bias, cols = arrays.views(view[at:], sizes, "the weights file")
-        return cls(names, share, (low, high), hashes, idf, starts, cols, rows, bias)
+        return cls(
+            names,
+            Blocks(share, chars, together, (low, high)),
+            hashes,
+            idf,
+            starts,
+            cols,
+            rows,
+            bias,
+        )

@@ -10,7 +10,7 @@ from guidebot.domain.activity import STRICTNESS, Activity, Say
 from guidebot.domain.answer import Verdict
 from guidebot.domain.case import Case
 from guidebot.domain.protocol import Protocol, Stage
-from guidebot.plan.ask import ALL_DAY, Ask, Trouble
+from guidebot.plan.ask import Ask, Trouble
 from guidebot.plan.days import stage_of_day, stage_on
 from guidebot.plan.said import (
     capital,
@@ -20,6 +20,8 @@ from guidebot.plan.said import (
     said_minutes,
     said_start,
 )
+from guidebot.plan.sessions import longest_spell
+from guidebot.plan.spoken import ALL_DAY
 from guidebot.plan.walks import Walk, walk_on
 from guidebot.plan.wear import (
     Held,
@@ -93,20 +95,22 @@ def wear_verdict(
     missed = ask.trouble is Trouble.MISSED
     if ask.trouble and not (dated and case.diary) and not (missed and ask.step):
         found = _troubled(protocol, ask.trouble, case, on, day, stage)
-        if missed and amount is not None and amount >= most and found.say is not Say.NO:
-            text = found.text.replace("Hours of wear: yes, with limits", "All day at once: not yet")
+        full = most if day is None else min(plain_hours(protocol, day, most), most)
+        if missed and amount is not None and amount >= full and found.say is not Say.NO:
+            what = "All day" if amount >= most else capital(said_hours(amount))
+            text = found.text.replace("Hours of wear: yes, with limits", f"{what} at once: not yet")
             return replace(found, say=Say.NOT_YET, text=text)
         return found
     if ask.step is not None:
         return _step(protocol, ask.step, case, on, day, stage)
     if dated:
         today = allowed_on(protocol, case, on)  # type: ignore[arg-type]
-        return _on_day(protocol, today, amount, case, stage)
+        return _on_day(protocol, today, amount, case, stage, at_once=ask.at_once)
     cap = _undated_cap(case, on)
     if day is not None:
         allowed = min(plain_hours(protocol, day, most), most if cap is None else cap)
         plain = WearDay(date.min, day, allowed, allowed, None, None, ())
-        return _on_day(protocol, plain, amount, case, stage, dated=False)
+        return _on_day(protocol, plain, amount, case, stage, dated=False, at_once=ask.at_once)
     return _no_day(protocol, amount, most, cap)
 
 
@@ -188,6 +192,7 @@ def _on_day(
     stage: str | None,
     *,
     dated: bool = True,
+    at_once: bool = False,
 ) -> Verdict:
     allowed, most = today.allowed, target(protocol, case)
     why = " ".join(why_text(r) for r in today.reasons)
@@ -198,6 +203,13 @@ def _on_day(
     elif amount is None:
         say = Say.YES_WITH_LIMITS
         head = f"Hours of wear: up to {said_hours(allowed)} on day {today.day}."
+    elif at_once and allowed < most and amount * 60 > longest_spell(protocol, allowed):
+        spell = said_minutes(Fraction(longest_spell(protocol, allowed)))
+        say = Say.NOT_YET
+        head = (
+            f"{capital(said_hours(amount))} of wear in one go: not yet. On day {today.day} spells "
+            f"of {spell} at most, up to {said_hours(allowed)} in all."
+        )
     elif amount <= allowed:
         say = Say.YES_WITH_LIMITS
         head = (

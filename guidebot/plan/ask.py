@@ -14,9 +14,8 @@ from fractions import Fraction
 
 from guidebot.domain.activity import Activity
 from guidebot.lazy import lazy
-from guidebot.plan import cues
+from guidebot.plan import cues, spoken
 from guidebot.plan.activity_words import ActivityWords, Hit, WordTables, word_tables
-from guidebot.plan.number_words import NUMBER, read_number
 from guidebot.plan.when import When
 from guidebot.text import plain
 
@@ -50,6 +49,7 @@ class Ask:
         trouble: a setback told in the question, None if there is none.
         tomorrow: asked for the next day.
         also: further activities named in the same question.
+        at_once: the hours are meant without a rest between.
         outright: the dog is what leave is asked for, in few words ("may he swim"): about a dog in
             the device even where the words around it are strange to the guide.
     """
@@ -63,6 +63,7 @@ class Ask:
     tomorrow: bool = False
     also: tuple[str, ...] = ()
     outright: bool = False
+    at_once: bool = False
 
 
 class AskReader:
@@ -102,7 +103,12 @@ class AskReader:
         for sentence in _sentences(whole):
             found = self._sentence(sentence, before, needs, timed=when is not None)
             if found is not None:
-                return replace(found, trouble=_trouble(whole), tomorrow=_tomorrow(whole))
+                return replace(
+                    found,
+                    trouble=_trouble(whole),
+                    tomorrow=_tomorrow(whole),
+                    at_once=spoken.AT_ONCE.search(sentence) is not None,
+                )
             before = sentence
         return None
 
@@ -134,56 +140,77 @@ class AskReader:
         if read is not None:
             told[read.activity] = told.get(read.activity, 0.0) + READ
         best = max(
-            (key for key in fits if key in self._needs or key == "wear"),
+            (key for key in (*self._needs, "wear") if not (key in LOOSE and cues.on_lead(whole))),
             key=lambda key: (
-                fits[key]
+                fits.get(key, 0.0)
                 + NEED_SHARE * needs.get(self._needs.get(key, _WEAR_NEED), 0.0)
                 + told.get(key, 0.0)
             ),
-            default=None,
         )
-        if best is None:
-            return read
+        fit = fits.get(best, 0.0)
         agreed = read is not None and read.activity == best
-        if not agreed and not self._likely(best, asks, fits[best], needs):
+        if not agreed and not self._likely(best, asks, fit, needs, named=best in hits):
             return None
-        sure = any(asks >= least and fits[best] >= fit for least, fit in SURE)
-        if best in UNHELPED and UNHELPED[best] in self._needs and cues.UNHELPED.search(whole):
-            best = UNHELPED[best]
-        if read is not None and read.activity == best:
+        first = next(iter(needs), None) == self._needs.get(best)
+        sure = any(asks >= least and fit >= enough for least, enough in SURE)
+        sure = sure or (agreed and first and asks >= 0)
+        best = self._variant(best, whole)
+        minutes = spoken.minutes(whole) if best in WALKS else None
+        walk = best == "walk" or (best in WALKS and (minutes or cues.HOW_MUCH_WALK.search(whole)))
+        if read is not None and read.activity == best and not walk:
             return replace(read, outright=read.outright or sure)
         found = Ask(
-            Kind.ACTIVITY, best, trouble=_trouble(whole), tomorrow=_tomorrow(whole), outright=sure
+            Kind.ACTIVITY,
+            best,
+            quote=hits[best].quote if best in hits else "",
+            trouble=_trouble(whole),
+            tomorrow=_tomorrow(whole),
+            outright=sure,
         )
-        if best == "wear":
-            step = _step(whole)
-            amount = _wear_amount(whole) if step is None else None
-            if amount is None and step is None and _SKIP.search(whole):
-                step = Fraction(24)
-            return replace(found, kind=Kind.WEAR, amount=amount, step=step)
-        found = replace(found, quote=hits[best].quote if best in hits else "")
-        minutes = _minutes(whole) if best in WALKS else None
-        if best == "walk" or (best in WALKS and (minutes or cues.HOW_MUCH_WALK.search(whole))):
+        if walk:
             return replace(found, kind=Kind.WALK, activity="walk", amount=minutes)
-        return found
+        if best != "wear":
+            return found
+        step = spoken.step(whole)
+        amount = spoken.wear_amount(whole) if step is None else None
+        if amount is None and step is None and spoken.SKIP.search(whole):
+            step = Fraction(24)
+        at_once = spoken.AT_ONCE.search(whole) is not None
+        return replace(found, kind=Kind.WEAR, amount=amount, step=step, at_once=at_once)
 
-    def _likely(self, key: str, asks: float, fit: float, needs: Mapping[str, float]) -> bool:
+    def _variant(self, key: str, whole: str) -> str:
+        """The activity as it is really meant: alone, or with the device off."""
+        for pattern, variants in VARIANTS:
+            other = variants.get(key)
+            if other in self._needs and pattern.search(whole):
+                return other
+        return key
+
+    def _likely(
+        self, key: str, asks: float, fit: float, needs: Mapping[str, float], *, named: bool
+    ) -> bool:
         """Is leave for this what the message is about, as far as the ranking of needs tells?
 
         A verdict on swimming above "is it ok to do the top one first" would be worse than none.
         """
         if not needs:
             return True
+        if not named and key in BY_NAME:
+            return False
+        if named and fit >= NAMED_FIT and asks >= 0:
+            return True
         ranked = list(needs)
         need = self._needs.get(key, _WEAR_NEED)
-        behind = needs[ranked[0]] - needs.get(need, 0.0)
+        top = needs[ranked[0]]
+        behind = top - needs.get(need, 0.0)
         near = need in ranked[:NEAR] or (
             key == "wear" and any(n.startswith("wear.") for n in ranked[:NEAR])
         )
         plain_fit, plain_asks = PLAIN
         if behind > FAR and not (fit >= plain_fit and asks >= plain_asks):
             return False
-        return near or fit >= STRONG
+        # Where no need stands out, the ranking of needs says little against it.
+        return near or fit >= min(STRONG, top)
 
     def _sentence(
         self, sentence: str, before: str, needs: Sequence[str], *, timed: bool
@@ -208,7 +235,7 @@ class AskReader:
             hits, key=lambda h: (h.key != "walk", not h.place, h.size, h.end > permit, -h.start)
         )
         if best.key == "walk":
-            return Ask(Kind.WALK, "walk", best.quote, amount=_minutes(sentence))
+            return Ask(Kind.WALK, "walk", best.quote, amount=spoken.minutes(sentence))
         also = dict.fromkeys(h.key for h in hits if h.key not in (best.key, "walk"))
         outright = cues.OUTRIGHT.search(sentence) is not None and len(sentence.split()) <= _OUTRIGHT
         return Ask(Kind.ACTIVITY, best.key, best.quote, also=tuple(also), outright=outright)
@@ -233,11 +260,11 @@ class AskReader:
         if needs[0] in self._meant:
             key = self._meant[needs[0]]
             if key == "walk":
-                return Ask(Kind.WALK, key, amount=_minutes(sentence))
+                return Ask(Kind.WALK, key, amount=spoken.minutes(sentence))
             return Ask(Kind.ACTIVITY, key)
         if needs[0] in _HOURS_NEEDS and not cues.NOT_WEAR.search(sentence):
-            step = _step(sentence)
-            amount = _hours(sentence) if step is None else None
+            step = spoken.step(sentence)
+            amount = spoken.hours(sentence) if step is None else None
             return Ask(Kind.WEAR, "wear", amount=amount, step=step)
         return None
 
@@ -255,8 +282,23 @@ NEAR, FAR, STRONG, PLAIN = 5, 6.0, 9.0, (8.0, 0.3)
 """Leave is meant if the need of the activity is among the `NEAR` first or the fit is `STRONG`, and
 if that need is not `FAR` behind the first, or fit and asking are `PLAIN`. Set on held-out authors'
 lines and on wordings that ask no leave."""
-UNHELPED = {"stairs": "stairs-alone", "stairs-night": "stairs-alone", "toilet": "toilet-free"}
-"""Activities that are others when the dog does them by itself."""
+NAMED_FIT = 10.0
+"""Fit from which an activity named in so many words is meant, whatever the needs say."""
+LOOSE = frozenset({"off-leash", "toilet-free"})
+"""Not meant where the dog is said to be on its lead."""
+BY_NAME = frozenset({"machine-wash", "dryer", "front-strap", "wire-brush-elastic", "sock"})
+"""Care of the device that only its own words mean: how to wash, dry or close it is asked alike."""
+VARIANTS: tuple[tuple[re.Pattern[str], dict[str, str]], ...] = (
+    (
+        cues.UNHELPED,
+        {"stairs": "stairs-alone", "stairs-night": "stairs-alone", "toilet": "toilet-free"},
+    ),
+    (cues.DEVICE_OFF, {"bath": "bath-bare"}),
+    (cues.PRESCRIBED, {"exercises": "exercises-set"}),
+    (cues.NIGHT, {"alone": "sleep", "nap": "sleep"}),
+    (cues.FAR, {"jog": "long-run", "run": "long-run"}),
+)
+"""Activities that are others when the dog does them by itself, with the device off, or far."""
 NAMED, READ, NEED_SHARE = 2.0, 1.0, 0.5
 """What a word of the table, and what the rules read, count beside the sum of two z-scores of the
 authored questions; and the share of the need's own sum. Set on held-out authors."""
@@ -312,128 +354,38 @@ def _tomorrow(text: str) -> bool:
     return bool(re.search(r"\btomorrow\b", text))
 
 
-# ------------------------------------------------------------------------------------ amounts
-
-_HOURS = lazy(
-    rf"\b(?P<n>{NUMBER})[ -]?(?P<u>hours?|hrs?|h|minutes?|mins?)\b(?! ago| old| before| after)"
-)
-_HALF = lazy(r"\b(?:an hour and a half|hour and a half)\b")
-_BARE = lazy(
-    rf"\b(?:do|to|try|have|for|wear|of|go|at|it|is|are|already do) (?P<n>{NUMBER})(?![\w-]|"
-    rf" (?:\w+ )?"
-    r"(?:times?|walks?|stairs|steps|dogs?|fingers?|sessions?|days?|weeks?|months?|years?|bit|"
-    r"little|short|long|quick|few|good|more|the|his|her|calm|small|friend|kids?|of)\b)"
-)
-_ALL_DAY = lazy(
-    r"\b(?:all day(?: long)?|(?:the )?(?:w?hole|full|entire) day|full time|(?:from )?morning (?:to|till|until|through to) (?:night|evening|bed\w*)|from morning (?:to|till)|"
-    r"(?:dawn|sunrise|sun-?up) (?:to|till|until) (?:dusk|sunset|sundown)|"
-    r"breakfast (?:to|till|until) bed\w*)\b"
-)
-_ROUND = lazy(r"\b(?:24/7|24 hours|round the clock|day and night|non-?stop|twenty[- ]four)\b")
-_STEP = lazy(
-    rf"\b(?:add|adding|increase (?:it )?by|go up (?:by)?|up it by|another|extra|more by|"
-    rf"jump(?: up)? by) "
-    rf"(?:an? extra |an? |another |on )?(?P<n>{NUMBER})?[ -]?(?P<u>hours?|hrs?|h|minutes?|mins?)\b"
-    rf"|\b(?P<n2>{NUMBER}) (?:more|extra) (?P<u2>hours?|hrs?|minutes?|mins?)\b"
-    rf"|\b(?P<n3>{NUMBER}) (?P<u3>hours?|hrs?) (?:more|extra|at once|at a time|a day more)\b"
-)
-_SKIP = lazy(
-    r"\b(?:(?:skip|jump) (?:a |the |one |some |two |three |an )?(?:steps?|stages?|days?(?= (?:of|in|and go|and do))|ahead|"
-    r"hours?)|double (?:it|the (?:hours|time|dose))|jump (?:straight |right )?(?:to|ahead)|"
-    r"straight to|(?:speed|hurry) (?:it |this |the \w+ )?(?:up|along)|"
-    r"go(?:ing)? (?:up )?faster|rush)\b"
-)
-
-
 def _amount_ask(sentence: str, *, walks: bool, timed: bool) -> Ask | None:
     """Hours of wear or minutes of a walk, if that is what the sentence asks."""
     permits = cues.permits(sentence, bare=False) is not None
     if walks or (cues.WALKISH.search(sentence) and not cues.WEARISH.search(sentence)):
-        if cues.HOW_MUCH_WALK.search(sentence) or (permits and _minutes(sentence) is not None):
-            return Ask(Kind.WALK, "walk", amount=_minutes(sentence))
+        if cues.HOW_MUCH_WALK.search(sentence) or (
+            permits and spoken.minutes(sentence) is not None
+        ):
+            return Ask(Kind.WALK, "walk", amount=spoken.minutes(sentence))
         return None
     if cues.NOT_WEAR.search(sentence):
         return None
     wearish = bool(cues.WEARISH.search(sentence))
-    step = _step(sentence)
-    amount = _hours(sentence) if step is None else None
+    step = spoken.step(sentence)
+    amount = spoken.hours(sentence) if step is None else None
     if cues.HOW_MUCH_WEAR.search(sentence) or (timed and cues.HOW_LONG_BARE.search(sentence)):
         named = None if cues.ASKS_AMOUNT.search(sentence) else amount
         return Ask(Kind.WEAR, "wear", amount=named, step=step)
     asks = permits or cues.TOO_MUCH.search(sentence) or (sentence.endswith("?") and timed)
     if not asks:
         return None
-    if _SKIP.search(sentence) and (
+    if spoken.SKIP.search(sentence) and (
         amount is not None or wearish or timed or cues.PLAN_WORDS.search(sentence)
     ):
         return Ask(Kind.WEAR, "wear", amount=amount, step=None if amount else Fraction(24))
     if step is not None and (wearish or "day" in sentence or timed):
         return Ask(Kind.WEAR, "wear", step=step)
-    if _ALL_DAY.search(sentence):
-        return Ask(Kind.WEAR, "wear", amount=Fraction(-1))
-    if _ROUND.search(sentence) and wearish:
+    if spoken.ALL_DAY_LONG.search(sentence):
+        return Ask(Kind.WEAR, "wear", amount=spoken.ALL_DAY)
+    if spoken.ROUND_THE_CLOCK.search(sentence) and wearish:
         return Ask(Kind.WEAR, "wear", amount=Fraction(24))
-    if amount is not None and (wearish or timed or _says_hours(sentence)):
+    if amount is not None and (wearish or timed or spoken.says_hours(sentence)):
         return Ask(Kind.WEAR, "wear", amount=amount)
     if amount is None and wearish and cues.KEEP_ON.search(sentence):
         return Ask(Kind.WEAR, "wear")
     return None
-
-
-ALL_DAY = Fraction(-1)
-"""`Ask.amount` of "all day": the target of the case, whatever it is."""
-
-
-def _wear_amount(sentence: str) -> Fraction | None:
-    """Hours asked for: all day, round the clock or a number; None if none is named."""
-    if _ALL_DAY.search(sentence):
-        return ALL_DAY
-    if _ROUND.search(sentence):
-        return Fraction(24)
-    return None if cues.ASKS_AMOUNT.search(sentence) else _hours(sentence)
-
-
-def _says_hours(sentence: str) -> bool:
-    return bool(re.search(r"\b(?:hours?|hrs?)\b", sentence))
-
-
-def _hours(sentence: str) -> Fraction | None:
-    if _HALF.search(sentence):
-        return Fraction(3, 2)
-    match = _HOURS.search(sentence)
-    if match:
-        return _in_hours(match["n"], match["u"])
-    bare = _BARE.search(sentence)
-    number = read_number(bare["n"]) if bare else None
-    # "a" and "an" are no amount without a unit, and nobody wears it more than a day.
-    if bare is None or number is None or bare["n"] in ("a", "an") or number > 24:
-        return None
-    return Fraction(number).limit_denominator(60)
-
-
-def _step(sentence: str) -> Fraction | None:
-    match = _STEP.search(sentence)
-    if match is None:
-        return None
-    number = match["n"] or match["n2"] or match["n3"] or "one"
-    return _in_hours(number, match["u"] or match["u2"] or match["u3"])
-
-
-def _in_hours(number: str, unit: str) -> Fraction | None:
-    value = read_number(number)
-    if value is None:
-        return None
-    hours = Fraction(value).limit_denominator(60)
-    return hours / 60 if unit.startswith("m") else hours
-
-
-def _minutes(sentence: str) -> Fraction | None:
-    hours = _HOURS.search(sentence)
-    if _HALF.search(sentence):
-        return Fraction(90)
-    if hours:
-        value = _in_hours(hours["n"], hours["u"])
-        return None if value is None else value * 60
-    bare = re.search(rf"\b(?:do|walk|to|for) (?P<n>{NUMBER})(?![\w-])(?! \w+s\b)", sentence)
-    number = read_number(bare["n"]) if bare and bare["n"] not in ("a", "an") else None
-    return Fraction(number).limit_denominator(60) if number and number >= 5 else None

@@ -16,7 +16,7 @@ _OK = (
     r"too [a-z]+(?= for (?:him|her|them|my|our)| ?\?|$| yet| now)|too (?:early|soon|much|long|far|risky|late)|possible|wise|unwise|advisable|good|good idea|"
     r"bad idea|sensible|wrong|risky|forbidden|off limits|out of the question|contraindicated|"
     r"recommended|enough|a problem|a no|a no-?no|no go|verboten|reasonable|realistic|right|"
-    r"out|ready|cleared|advised|acceptable|legal|al+o?w?[eu]?d|aloud|alowd|permissible|too (?:tired|risky|"
+    r"out|ready|cleared|advised|acceptable|on the cards|legal|al+o?w?[eu]?d|aloud|alowd|permissible|too (?:tired|risky|"
     r"cruel|mean|wild|far|fast)|terrible|mad|crazy|silly|daft|stupid|reckless|cheating|pushing (?:it|"
     r"our luck)|overdoing it|asking (?:for trouble|too much)|worth the risk|better not|okey|oke|in order|a bad thing|"
     r"the end of the world|time|dangerous|doable|feasible|a good thing|a bit much|too big|too high|too rough)"
@@ -52,7 +52,7 @@ _PERMITS = tuple(
         r"(?:fit|ready|time|cleared|safe|old enough|strong enough|far enough along|settled enough) "
         r"(?:enough )?(?:for|to|yet)|aloud|al+owd|allowd|alowed|is (?:it|that|this) (?:too )?"
         r"(?:soon|early|much|risky|wise|safe)|too (?:soon|early) (?:for|to)|"
-        r"(?:does|would|will) (?:that|this|it) (?:suit|work|do|sound (?:ok|right|about right|good))|(?:the )?green light|go[- ]ahead|thumbs up|off the menu|on the menu|off limits|out of bounds|still banned|"
+        r"(?:does|would|will) (?:that|this|it) (?:suit|work|do|sound (?:ok|right|about right|good))|(?:the )?green light|go[- ]ahead|thumbs up|(?:your|the clinic's) (?:blessing|permission|ok)|all[- ]clear|what do you reckon|off the menu|on the menu|off limits|out of bounds|still banned|"
         r"still off|is there (?:any )?(?:harm|danger|reason not)|would you (?:let|allow|advise|risk)|"
         r"(?:do|would|will) you (?:let|allow|permit)|get away with|"
         r"what if (?:he|she|i|we|they|it)\b[^.?!]*\b(?:once|just|bit|little|only|quick|short|minute|"
@@ -188,8 +188,8 @@ def no_trouble(text: str) -> str:
 
 
 SORE = lazy(
-    r"\b(?:blister(?:s|ed)?|open (?:sore|wound|skin)|raw (?:patch|spot|skin)|broken skin|"
-    r"weeping|bleed\w*|"
+    r"\b(?:blister(?:s|ed)?|open (?:sore|wound|skin)|(?:raw|open|wet) (?:\w+ )?(?:patch|spot|skin|"
+    r"place|area|bit)|broken skin|weeping|bleed\w*|"
     r"(?:a|the|that|his|her|open) (?:sore|wound|scab|ulcer)|sores|wound)\b"
 )
 FLAG = lazy(
@@ -198,7 +198,8 @@ FLAG = lazy(
     r"lame(?:r)?|sore|setback|set back|marks? (?:on|that|appeared)|swollen|stiff(?:er)?)\b"
 )
 MISSED = lazy(
-    r"\b(?:skipped|missed|miss(?:ing)? (?:a|one|two)|(?:days?|week|weekend|time) off|without it|"
+    r"\b(?:skipped|skipping|missed|(?:no|not|without) (?:the )?(?:brace|wear|device) yesterday|"
+    r"didn'?t (?:get|have) (?:it|her|him) (?:in|into|on)|left (?:it|the \w+) (?:off|at home)|miss(?:ing)? (?:a|one|two)|(?:days?|week|weekend|time) off|without it|"
     r"out of it|a (?:week|day|weekend|break) (?:off|without)|day off|had a break|"
     r"start(?:ing)? again|"
     r"restart|resume|pick(?:ing)? (?:it )?up (?:again|where)|forgot (?:it|to put)|after (?:a|"
@@ -267,3 +268,38 @@ UNHELPED = lazy(
     r"\b(?:by (?:him|her|it)self|on (?:his|her|its) own|alone|unaided|unassisted|without (?:any )?"
     r"(?:help|support|me|us)|off (?:the )?(?:lead|leash)|loose|solo|independently)\b"
 )
+
+DEVICE_OFF = lazy(
+    r"\b(?:(?:brace|device|it|that|this|splint|boot|thing|orthosis|contraption|gear|everything) "
+    r"(?:is |comes |goes |taken |being |all )?off|(?:without|off) (?:the |his |her |its )?"
+    r"(?:brace|device|splint|orthosis|boot|thing)|(?:take|took|taking|takes|get|slip|strip|peel)"
+    r"(?: it| the \w+| that)? off|bare (?:leg|knee))\b"
+)
+"""The device is off while it is done."""
+FAR = lazy(
+    r"\b(?:\d+ ?k|\d+ ?(?:km|kms|miles?)|(?:five|ten|six|eight|twelve|many) (?:k|kilomet\w+|miles)|"
+    r"park ?run|marathons?|races?|canicross|bikejor\w*|skijor\w*|sled\w*|mushing|long (?:run|jog|ride))\b"
+)
+"""A run over a distance."""
+PRESCRIBED = lazy(
+    r"\b(?:vet|vets|veterinarian|surgeon|physio\w*|therapist|rehab|hydro\w*|specialist|hospital)(?:'?s)?\b"
+    r"[^.?!]{0,40}\b(?:gave|given|gives|set|sets|wrote|written|prescribed|showed|shown|sheet|plan|"
+    r"programme?|homework|list|handout|ordered|says?|said|told|taught|wants)\b"
+    r"|\b(?:prescribed|set|given|shown|written|taught) (?:\w+ ){0,3}by (?:\w+ ){0,2}(?:vet|physio\w*|"
+    r"therapist|surgeon|veterinarian)\b"
+)
+"""Somebody who may set exercises has set them."""
+NIGHT = lazy(r"\b(?:overnight|at night|all night|through the night|the whole night|nights)\b")
+_ON_LEAD = lazy(
+    r"\b(?:on|with) (?:the|a|his|her|its|my|our)? ?(?:\w+ )?(?:lead|leash|harness)\b|\bleashed\b|"
+    r"\bon[- ](?:lead|leash)\b"
+)
+_OFF_LEAD = lazy(
+    r"\b(?:off|without|no|un\w+|loose|free|drop\w*|slip\w*|lose)\b(?: \w+){0,3} (?:lead|leash)\b|"
+    r"\b(?:loose|unclip\w*|unleash\w*|free)\b|\b(?:lead|leash) off\b"
+)
+
+
+def on_lead(text: str) -> bool:
+    """Is the dog said to be on its lead?"""
+    return _ON_LEAD.search(text) is not None and not _OFF_LEAD.search(text)

@@ -85,11 +85,14 @@ _LOOSE = {
     "a month and a half": 1.5,
 }
 
+_HUNDREDS = {"a hundred": 100, "one hundred": 100, "two hundred": 200, "three hundred": 300}
+
 _word = "|".join(sorted((*_ONES, *_TENS), key=len, reverse=True))
 _cardinal = rf"(?:(?:{'|'.join(_TENS)})[ -](?:{'|'.join(list(_ONES)[1:10])})|{_word})"
 _loose = "|".join(re.escape(w) for w in sorted(_LOOSE, key=len, reverse=True))
 NUMBER = (
-    rf"(?:\d{{1,4}}(?:[.,]\d{{1,2}})?(?: ?½| 1/2)?|½|{_cardinal}|{_loose})"
+    rf"(?:(?:{'|'.join(_HUNDREDS)})(?:(?: and)? {_cardinal})?|"
+    rf"\d{{1,4}}(?:[.,]\d{{1,2}})?(?: ?½| 1/2)?|½|{_cardinal}|{_loose})"
     r"(?: and (?:a half|half|a bit))?"
 )
 """Pattern of a number; no groups; a following word boundary is the caller's."""
@@ -122,8 +125,10 @@ def read_number(said: str) -> float | None:
         return float(text) + half
     except ValueError:
         pass
-    total = 0
-    for part in re.split(r"[ -]", text):
+    total = next((n for words, n in _HUNDREDS.items() if text.startswith(words)), 0)
+    if total:
+        text = re.sub(r"^\w+ hundred(?: and)? ?", "", text)
+    for part in re.split(r"[ -]", text) if text else ():
         if part not in _ONES and part not in _TENS:
             return None
         total += _ONES.get(part, 0) + _TENS.get(part, 0)

@@ -51,7 +51,7 @@ def sessions(protocol: Protocol, allowed: Fraction) -> tuple[Session, ...]:
 
 
 def _lengths(protocol: Protocol, allowed: Fraction, total: int, rest: int, room: int) -> list[int]:
-    first, longest = int(protocol.value("wear.session_first")), _longest(protocol, allowed)
+    first, longest = int(protocol.value("wear.session_first")), longest_spell(protocol, allowed)
     count = max(1, min(-(-total // longest), (room - total) // rest + 1 if rest else total))
     grain = _GRAIN if total >= count * _GRAIN else 1
     even = total // count // grain * grain
@@ -68,8 +68,8 @@ def _lengths(protocol: Protocol, allowed: Fraction, total: int, rest: int, room:
     return lengths
 
 
-def _longest(protocol: Protocol, allowed: Fraction) -> int:
-    """Longest spell in minutes on a day of `allowed` hours."""
+def longest_spell(protocol: Protocol, allowed: Fraction) -> int:
+    """Longest spell of wear, in minutes, on a day of `allowed` hours."""
     most = protocol.value("wear.session_first_max")
     steps = (allowed - protocol.value("wear.first_day")) / protocol.value("wear.daily_step")
     return int(most * (1 + max(0, int(steps))))

@@ -238,6 +238,16 @@ _MONTHS = (
 )
 
 
+def _fortnight(_match: re.Match[str], _on: date | None) -> _Found:
+    """`fortnight today since he got it`: two weeks without a number."""
+    return _Found(days=14, slack=4)
+
+
+def _last_week(_match: re.Match[str], _on: date | None) -> _Found:
+    """`the brace came last week`: about a week, give or take a few days."""
+    return _Found(days=6, slack=6)
+
+
 def _between(match: re.Match[str], _on: date | None) -> _Found | None:
     """`picked up on Monday, today's Tuesday`, `came on the 3rd, today is the 9th`."""
     groups = match.groupdict()
@@ -450,6 +460,13 @@ _SPECS = (
         _elapsed,
     ),
     (rf"\b(?:fitting|fitted|fit)(?: was)? {_ROUGH}{_N}[ -]?{_UNIT} ago\b", _elapsed),
+    (rf"\b(?:a )?fortnight (?:today|now|yesterday)?,? ?{_SINCE_FIT}", _fortnight),
+    (rf"(?:^|[.,;] ?|\b{_IT_IS} )(?:a )?fortnight (?:today|now|in|gone|done|since)\b", _fortnight),
+    # the brace came last week; got it a week ago
+    (
+        rf"\b{_GOT_IT}[^.?!,]{{0,20}}?\blast week\b(?! on| mon| tue| wed| thu| fri| sat| sun)",
+        _last_week,
+    ),
     # got it yesterday; picked it up at noon; our first day
     (rf"\b{_GOT_IT}[^.?!,]{{0,30}}?\byesterday\b", _yesterday),
     (rf"\b(?:just |only |literally )*{_GOT_IT}[^.?!,]{{0,30}}?\b{_TODAY}", _day_one),

@@ -21,7 +21,7 @@ from guidebot.search.engine import SearchEngine
 from guidebot.search.leave import LeaveIndex
 
 Say = Callable[[str], None]
-FORMAT = "20"
+FORMAT = "21"
 """Changed whenever the same guide would compile to other bytes."""
 
 _KEEP = 4
@@ -139,15 +139,18 @@ def compile_guide(folder: Path, say: Say = lambda _: None) -> dict[str, bytes]:
         sections.update(index.dump())
     # Injury rules that cannot be built must end in a call with every answer, not in no answer.
     with suppress(Exception):
-        sections.update(_compile_safety(guide.wordings, lambda what: say(f"injury signs: {what}")))
+        sections.update(_compile_safety(guide, lambda what: say(f"injury signs: {what}")))
     return sections
 
 
-def _compile_safety(wordings: Mapping[str, tuple[str, ...]], say: Say) -> dict[str, bytes]:
+def _compile_safety(guide: Guide, say: Say) -> dict[str, bytes]:
     from guidebot.safety import net
 
+    def harmless() -> list[str]:
+        return net.harmless(guide.wordings, guide.leave, guide.follow_ups)
+
     say("rules")
-    return {"rules": safety.dump(safety.build()), "net": net.fit_net(wordings, say).dump()}
+    return {"rules": safety.dump(safety.build()), "net": net.fit_net(harmless, say).dump()}
 
 
 def _load(sections: Mapping[str, memoryview]) -> Compiled:

@@ -32,6 +32,11 @@ _ORDERED = lazy(
     r"\b(?:vet|vets|veterinarian|surgeon)\b[^.?!\n]{0,30}"
     r"\b(?:said|says|told|tells|wants|ordered|orders|advised|advises|forbade|insists|restricted)\b"
 )
+_BARS = lazy(
+    r"\b(?:no|not|never|\w+n't|cannot|only|nothing|most|max(?:imum)?|tops|until|till|rest|crate|"
+    r"strict(?:ly)?|avoid|stop|off|forbade|forbidden|restricted|ban(?:ned)?|wait|hold|less|careful|"
+    r"slow(?:ly)?|easy|quiet|limit(?:ed)?|without|hours?|minutes?|weeks?|months?|days?)\b"
+)
 
 
 class Composer:
@@ -79,7 +84,8 @@ class Composer:
         passages = _cited(hits)
         choices: tuple[str, ...] = ()
         verdict = reading.verdict
-        if verdict is not None and ordered and STRICTNESS[verdict.say] < STRICTNESS[Say.NO]:
+        barred = ordered and _BARS.search(plain(text))
+        if verdict is not None and barred and STRICTNESS[verdict.say] < STRICTNESS[Say.NO]:
             verdict = replace(
                 verdict, say=Say.ASK_FIRST, text=phrases.VET_ORDERED, changes_on=None, cites=()
             )

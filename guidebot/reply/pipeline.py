@@ -149,4 +149,4 @@ class Assistant:
         answer = self._composer.compose(cleaned.text, judgement, reading, found)
         if answer.need is None:
             return Turn(answer, before)
-        return Turn(answer, Before(found.query, answer.need, reading.ask))
+        return Turn(answer, Before(found.thread, answer.need, reading.ask))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from functools import lru_cache
 from importlib.resources import files
 
@@ -14,6 +14,8 @@ NOT_HARMLESS = frozenset(
     "adapt.knuckling skin.hair-loss skin.licking why.other-leg help.medicine".split()
 )
 """Needs whose wordings are reports themselves; they teach the net nothing harmless."""
+MAY_REPORT = frozenset(("human-medicine", "medicine-self", "heat", "none"))
+"""Questions of leave that may be reports, or of medicine."""
 
 
 @lru_cache(maxsize=1)
@@ -26,12 +28,12 @@ def print_of_inputs() -> str:
 
 
 def fit_net(
-    wordings: Mapping[str, tuple[str, ...]], say: Callable[[str], None] = lambda _: None
+    lines: Callable[[], Sequence[str]] = tuple, say: Callable[[str], None] = lambda _: None
 ) -> wide.Net:
     """The wide net for a guide.
 
     Args:
-        wordings: lines by need; those of `NOT_HARMLESS` are left out.
+        lines: gives those of the guide, from `harmless`; asked only if the net must be fitted.
         say: told what is being done.
 
     Returns:
@@ -39,21 +41,29 @@ def fit_net(
         takes some minutes.
     """
     ready = shipped()
-    return ready if ready is not None else refit(wordings, say)
+    return ready if ready is not None else wide.fit(lines(), say=say)
 
 
-def refit(
-    wordings: Mapping[str, tuple[str, ...]], say: Callable[[str], None] = lambda _: None
-) -> wide.Net:
-    """Fit anew, whatever is shipped."""
-    return wide.fit(harmless(wordings), say=say)
+def harmless(
+    wordings: Mapping[str, Sequence[str]],
+    leave: Mapping[str, Sequence[str]] | None = None,
+    follow_ups: Iterable[tuple[str, str, str]] = (),
+) -> list[str]:
+    """The lines of a guide that report nothing.
 
-
-def harmless(wordings: Mapping[str, tuple[str, ...]]) -> list[str]:
-    """The wordings that report nothing."""
-    return [
+    Args:
+        wordings: lines by need; those of `NOT_HARMLESS` are left out.
+        leave: questions of leave by activity; those of `MAY_REPORT` are left out, and such as a
+            rule finds something in.
+        follow_ups: need of the turn before, need, text; likewise.
+    """
+    found = [
         line for need in sorted(wordings) if need not in NOT_HARMLESS for line in wordings[need]
     ]
+    asked = leave or {}
+    more = [line for key in sorted(asked) if key not in MAY_REPORT for line in asked[key]]
+    more += [text for _, need, text in follow_ups if need not in NOT_HARMLESS]
+    return found + [line for line in more if not wide.hits(line)]
 
 
 def shipped() -> wide.Net | None:

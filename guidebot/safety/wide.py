@@ -35,7 +35,7 @@ UNIONS = {
     for name, least in LEAST.items()
 }
 """Their signs, fitted as one class: the sum of many small scores drifts, this does not."""
-URGENT_AT = -0.45
+URGENT_AT = -0.41
 """Alert as urgent from this score of the class `urgent`, the linear score plus the vote.
 
 Set on the dev authors and on plain short reports ("there is blood under the strap"): higher
@@ -50,9 +50,9 @@ SURELY, CLEARLY = -0.3, 0.3
 higher by the second than any sign of an emergency."""
 NEARLY_URGENT = -0.55
 """A message alerted only as `any` is urgent, not `clinic`, from this score."""
-VOTE = 0.45
+VOTE = 0.3
 """Weight of the vote of the messages most alike, from -1 to 1, beside the linear score."""
-SETTINGS = FitSettings(ridge=0.2, stem_share=0.7, keep=6000, least_lines=3)
+SETTINGS = FitSettings(ridge=0.3, stem_share=0.7, together=0.3, keep=6000, least_lines=3)
 QUOTE_WORDS = 12
 
 
@@ -62,6 +62,13 @@ def read(name: str) -> Iterator[tuple[str, str, str]]:
     for line in path.read_text(encoding="utf-8").splitlines():
         hand, label, text = line.split("\t", 2)
         yield hand, label, text
+
+
+def hits(text: str) -> list[Hit]:
+    """The rules that fire in a message given as raw text."""
+    tables = compiled.current()
+    found = find(split(clean(text).text), tables.lexicon)
+    return run(tables.rules, found, live(found, scopes(found)))
 
 
 def prepare(text: str) -> tuple[list[str], list[str]]:

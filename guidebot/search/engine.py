@@ -12,7 +12,7 @@ from guidebot.domain.guide import Guide
 from guidebot.domain.passage import Passage
 from guidebot.linear.features import prime, stem, words
 from guidebot.search.decide import Decision, decide, measures
-from guidebot.search.follow import FollowUps, blend, joined, lean
+from guidebot.search.follow import FollowUps, blend, joined, last_words, lean
 from guidebot.search.needs import ASIDE, NeedIndex, NeedScores
 from guidebot.search.passages import Hit, PassageIndex, Situation
 from guidebot.search.repair import repair
@@ -42,6 +42,9 @@ class Found:
         decision: how sure the search is.
         follows: the message was read in the light of the turn before.
         also: passages for further questions in the same message.
+        thread: in the light of which words the next turn is read: of this message, and if it
+            follows another turn of the last words before it, so that "how often?" does not lose
+            what the talk is about.
     """
 
     query: Query
@@ -51,6 +54,7 @@ class Found:
     decision: Decision
     follows: bool = False
     also: tuple[Hit, ...] = ()
+    thread: Query | None = None
 
 
 class SearchEngine:
@@ -207,7 +211,8 @@ class SearchEngine:
             values = self.measure(query, scores)
         hits = self.passages.choose(scores.ranked[:8], query, situation)
         also = () if follows else self._also(text, situation, hits)
-        return Found(query, scores, tuple(hits), values, decision, follows, also)
+        thread = last_words(joined(before, query)) if follows and before else query
+        return Found(query, scores, tuple(hits), values, decision, follows, also, thread)
 
     def _follow(
         self,
@@ -221,7 +226,7 @@ class SearchEngine:
         both = joined(before, query)
         together = self.needs.scores(both)
         learnt = self._follow_ups.scores(query, need) if self._follow_ups and need else {}
-        ranked = blend(alone, together, need, lean(query), learnt)
+        ranked = blend(alone, together, need, query, learnt)
         scores = replace(alone, ranked=ranked)
         changed = ranked[0][0] != alone.ranked[0][0]
         if not changed and decision.right >= SURE:

@@ -10,13 +10,22 @@ from guidebot.linear.weights import Weights
 from guidebot.search.needs import NeedScores, standard
 from guidebot.search.words import Query
 
-JOINED = 1.5
+JOINED = 1.25
 """Weight of the ranking of both turns together, against the message alone."""
-SAME_NEED = 2.0
+SAME_NEED = 4.0
 SAME_TOPIC = 0.5
 """What the need and the topic of the turn before add, in z-scores."""
-LEARNT = 1.5
-"""What the scorer fitted on authored follow-ups adds, in z-scores."""
+ASKS_MORE = 2.0
+"""What the need of the turn before adds beside that to a message of nothing but `BARE` words."""
+BARE = frozenset(
+    """how often long much many far why when where what which who then exactly but and so too now
+    ok okay""".split()
+)
+"""Words that ask for more of the same, whatever it was."""
+LEARNT = 2.0
+"""What the scorer fitted on authored follow-ups adds, in z-scores. All set on the dev chats."""
+REMEMBERED = 30
+"""Words of the turns before that a follow-up is read in the light of."""
 FEW_WORDS = 2
 """With at most so many content words the message leans twice as much on the turn before."""
 _SETTINGS = FitSettings(ridge=0.5, stem_share=0.85, keep=4000, least_lines=1)
@@ -25,6 +34,11 @@ _SETTINGS = FitSettings(ridge=0.5, stem_share=0.85, keep=4000, least_lines=1)
 def joined(before: Query, query: Query) -> Query:
     """Both turns as one query."""
     return Query(before.tokens + query.tokens, before.stems + query.stems, query.repaired)
+
+
+def last_words(query: Query) -> Query:
+    """The end of a long query, as much as the next turn may be read in the light of."""
+    return Query(query.tokens[-REMEMBERED:], query.stems[-REMEMBERED:])
 
 
 def lean(query: Query) -> float:
@@ -81,7 +95,7 @@ def blend(
     alone: NeedScores,
     together: NeedScores,
     need: str | None,
-    weight: float,
+    query: Query,
     learnt: dict[str, float],
 ) -> tuple[tuple[str, float], ...]:
     """Rank the needs of a follow-up, best first.
@@ -90,16 +104,18 @@ def blend(
         alone: scores of the message.
         together: the same of both turns joined.
         need: the need the turn before was read as.
-        weight: from `lean`; the more it leans, the less it is taken by itself.
+        query: the message; the more it leans, the less it is taken by itself.
         learnt: from `FollowUps.scores`; empty without such a scorer.
     """
     both = dict(together.ranked)
     topic = need.partition(".")[0] if need else None
+    weight = lean(query)
+    same = SAME_NEED + (ASKS_MORE if BARE.issuperset(query.tokens) else 0.0)
     scored = []
     for name, score in alone.ranked:
         total = score / weight + weight * (JOINED * both[name] + LEARNT * learnt.get(name, 0.0))
         if name == need:
-            total += SAME_NEED * weight
+            total += same * weight
         elif topic is not None and name.partition(".")[0] == topic:
             total += SAME_TOPIC * weight
         scored.append((name, total))

@@ -5,16 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from guidebot.linear.features import stem, words
-
-STOP_WORDS = frozenset(
-    """a an the of to in on at for and or but is are was were be been am do does did have has had
-    i im ive id we were you he hes she shes it its they theyre me my our ours your yours his her
-    hers their them this that these those with as so if then than there theres here can could
-    would will shall not just very really also any some all from by about into over again us him
-    please hi hello thanks thank dear know think want need get got one thing bit lot""".split()
-)
-"""Words that say nothing about the need. Question words stay: how, when, why tell needs apart."""
+from guidebot.linear.features import STOP_WORDS, stem, words
 
 
 @dataclass(frozen=True, slots=True)

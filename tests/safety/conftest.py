@@ -10,4 +10,4 @@ from guidebot.safety.wide import Net
 
 @pytest.fixture(scope="session")
 def weights() -> Net:
-    return net.fit_net({})
+    return net.fit_net()

@@ -1,0 +1,79 @@
+"""Leave as the whole pipeline reads it: what is asked for, and what it really is."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from guidebot.reply.dialogue import Dialogue
+from guidebot.reply.pipeline import Assistant
+
+ON = date(2026, 11, 25)
+
+
+@pytest.mark.parametrize(
+    ("text", "day", "activity", "say"),
+    [
+        # the device is off, or it is not
+        ("is a bath with the brace off ok", 20, "bath-bare", "yes-with-limits"),
+        ("is a bath with the brace on ok", 20, "bath", "no"),
+        # set by somebody who may, or found somewhere
+        ("can we do the exercises the physio gave us", 20, "exercises-set", "yes-with-limits"),
+        ("can we do exercises from a video", 20, "exercises", "ask-first"),
+        # over a distance, or a little
+        ("may he jog a 5k with me", 120, "long-run", "ask-first"),
+        ("may he jog beside me for a bit", 120, "jog", "yes-with-limits"),
+        # alone in the day is not alone in the night
+        ("can he stay in it overnight in his crate", 20, "sleep", "no"),
+        # hours in one go
+        ("day 1, is an hour in one piece ok", None, "wear", "not-yet"),
+        ("day 1, is an hour ok", None, "wear", "yes-with-limits"),
+        ("day 30, twelve hours in one go ok?", None, "wear", "yes-with-limits"),
+        # a day missed is not made up for
+        ("Day 5, yesterday got skipped. Seven hours today?", None, "wear", "not-yet"),
+        ("is a walk of 25 minuets ok", 3, "walk", "not-yet"),
+        ("may he chew the straps a bit", 5, "chew", "no"),
+    ],
+)
+def test_what_is_asked_for(
+    assistant: Assistant, text: str, day: int | None, activity: str, say: str
+) -> None:
+    verdict = assistant.answer(text, on=ON, day=day).verdict
+    assert verdict is not None
+    assert (verdict.activity, verdict.say.value) == (activity, say)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "how do i wash the soft sleeve",
+        "what order do the straps go in",
+        "the pad does not touch the shin, is that how it should be made",
+        "how many spoons of powder do you put in",
+    ],
+)
+def test_how_gets_no_verdict(assistant: Assistant, text: str) -> None:
+    assert assistant.answer(text, on=ON).verdict is None
+
+
+@pytest.mark.parametrize(
+    ("text", "say"),
+    [
+        ("the vet says no stairs for three weeks, may he climb two steps", "ask-first"),
+        ("our vet says he is doing great. may he go for a walk", "yes-with-limits"),
+    ],
+)
+def test_an_order_beats_the_guide_and_praise_does_not(
+    assistant: Assistant, text: str, say: str
+) -> None:
+    verdict = assistant.answer(text, on=ON, day=120).verdict
+    assert verdict is not None
+    assert verdict.say.value == say
+
+
+def test_a_fragment_after_a_fragment_keeps_the_thread(assistant: Assistant) -> None:
+    talk = Dialogue(assistant, on=ON)
+    assert (talk.say("how do i wash the rubbery sleeve").need or "").startswith("care.")
+    for text in ("how often?", "and with what?"):
+        assert (talk.say(text).need or "").startswith("care.")
