@@ -25,7 +25,7 @@ STOP_WORDS = frozenset(
     please hi hello thanks thank dear know think want need get got one thing bit lot""".split()
 )
 """Words that say nothing about the matter. Question words stay: how, when, why tell needs apart."""
-MOST_TOGETHER = 40
+MOST_TOGETHER = 25
 """Content words of a text that are paired, the first ones."""
 
 

@@ -37,6 +37,7 @@ class FitSettings:
         together: weight of the block of pairs of content words beside these two, 0 for none.
         keep: weights kept for each class, the largest by size; the rest is dropped.
         least_lines: a feature must occur in so many lines.
+        least_together: the same for pairs of content words.
         grams: least and most characters of a character n-gram.
     """
 
@@ -45,6 +46,7 @@ class FitSettings:
     together: float = 0.0
     keep: int = 2000
     least_lines: int = 2
+    least_together: int = 5
     grams: tuple[int, int] = (3, 4)
 
     @property
@@ -150,6 +152,7 @@ def _features(
 
     blocks = settings.blocks
     seen: dict[int, int] = {}
+    pairs: set[int] = set()
     hashed: list[list[tuple[dict[int, int], float]]] = []
     cache: dict[str, int] = {}
 
@@ -167,7 +170,13 @@ def _features(
         hashed.append(row)
         for value in set().union(*(block for block, _ in row)):
             seen[value] = seen.get(value, 0) + 1
-    kept = sorted(value for value, lines in seen.items() if lines >= settings.least_lines)
+        if settings.together:
+            pairs.update(row[-1][0])
+    kept = sorted(
+        value
+        for value, lines in seen.items()
+        if lines >= (settings.least_together if value in pairs else settings.least_lines)
+    )
     column = {value: i for i, value in enumerate(kept)}
     total = len(texts)
     idf = {value: math.log((1 + total) / (1 + seen[value])) + 1.0 for value in kept}

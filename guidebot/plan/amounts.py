@@ -198,8 +198,15 @@ def _on_day(
     why = " ".join(why_text(r) for r in today.reasons)
     cites = cite(protocol, "wear.first_day", "wear.daily_step", "wear.target")
     changes: date | None = None
+    calm = any(reason.held is Held.REDNESS for reason in today.reasons)
     if allowed == 0:
         say, head = Say.NO, f"Hours of wear: none on day {today.day}."
+    elif calm and (amount is None or amount <= allowed):
+        say = Say.NOT_YET
+        head = (
+            f"Hours of wear: none until the skin is calm. Then up to {said_hours(allowed)} on "
+            f"day {today.day}."
+        )
     elif amount is None:
         say = Say.YES_WITH_LIMITS
         head = f"Hours of wear: up to {said_hours(allowed)} on day {today.day}."

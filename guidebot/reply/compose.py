@@ -78,6 +78,8 @@ class Composer:
         outcome = self._outcome(reading, found)
         if outcome is Outcome.NOT_IN_GUIDE:
             lead = phrases.OTHER_LANGUAGE if looks_foreign(text) else phrases.NOT_IN_GUIDE
+            if judgement.alert is not None:
+                lead = phrases.ALERT_ONLY
             answer = self.outcome(outcome, lead, judgement)
             return replace(answer, notes=(*answer.notes, *ordered))
         hits = found.hits
@@ -89,6 +91,8 @@ class Composer:
             verdict = replace(
                 verdict, say=Say.ASK_FIRST, text=phrases.VET_ORDERED, changes_on=None, cites=()
             )
+        if verdict is not None and judgement.alert is not None:
+            verdict = replace(verdict, text=f"{phrases.ALERT_FIRST} {verdict.text}")
         notes = [*ordered, *reading.notes, *self._mentions(judgement)]
         if outcome is Outcome.UNSURE:
             lead = phrases.UNSURE
@@ -120,6 +124,20 @@ class Composer:
             need=hits[0].need,
             notes=tuple(notes),
         )
+
+    def named_need(self, reading: Reading, found: Found) -> str | None:
+        """The need of the activity that leave is asked for, where the ranking has another first.
+
+        The words of the activity were found in the message, so the passage has to be about it.
+        """
+        ask = reading.ask
+        activity = self._guide.activities.get(ask.activity) if ask else None
+        if ask is None or activity is None or not found.hits or not ask.quote:
+            return None
+        if activity.need == found.hits[0].need:
+            return None
+        unsure = found.follows or found.decision.right < ANSWERS_FROM
+        return activity.need if ask.outright and unsure else None
 
     def _outcome(self, reading: Reading, found: Found) -> Outcome:
         if not found.hits:

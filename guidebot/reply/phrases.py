@@ -4,6 +4,8 @@ from __future__ import annotations
 
 UNSURE = "The guide has more than one passage that may be meant. Which of these is it?"
 NOT_IN_GUIDE = "The guide does not answer this. Please ask the clinic: {contact}."
+ALERT_FIRST = "First do what the alert says; what follows is for afterwards."
+ALERT_ONLY = "First do what the alert says. The guide has nothing to add to it."
 OTHER_LANGUAGE = (
     "This guide answers in English only. Please write in English, or ask the clinic: {contact}."
 )

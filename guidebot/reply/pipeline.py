@@ -16,11 +16,13 @@ from guidebot.domain.case import Case
 from guidebot.domain.guide import Guide
 from guidebot.errors import InputError
 from guidebot.plan.ask import Ask
+from guidebot.plan.said import ASK_FITTED
 from guidebot.reply import phrases
 from guidebot.reply.compiled import Compiled, open_compiled
 from guidebot.reply.compose import Composer
 from guidebot.reply.reading import Given, Reader
 from guidebot.safety.judge import Judgement, judge
+from guidebot.search.decide import Decision
 from guidebot.search.engine import SearchEngine
 from guidebot.search.words import Query
 from guidebot.text import Cleaned, clean
@@ -38,12 +40,16 @@ class Before:
         need: the need it was read as.
         ask: the question of permission it held.
         messages: earlier messages of the conversation, oldest first, for the injury rules.
+        asked_day: the answer asked for the fitting day.
+        fitted: the fitting day, if that was told in reply.
     """
 
     query: Query | None = None
     need: str | None = None
     ask: Ask | None = None
     messages: tuple[str, ...] = ()
+    asked_day: bool = False
+    fitted: date | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,6 +129,8 @@ class Assistant:
         cleaned = clean(text)
         before = before or Before()
         judgement = self.judge(cleaned, before.messages)
+        if before.fitted is not None and day is None and (case is None or case.fitted is None):
+            case = replace(case or Case(id="", dog=""), fitted=before.fitted)
         given = Given(case, on or date.today(), day, sleeve)
         try:
             turn = self._turn(cleaned, judgement, given, before)
@@ -140,13 +148,33 @@ class Assistant:
         if not cleaned.text:
             answer = self._composer.outcome(Outcome.NOT_IN_GUIDE, phrases.EMPTY, judgement)
             return Turn(answer, before)
-        reading = self._reader.read(cleaned.text, given)
+        reading = self._reader.read(cleaned.text, given, asked_day=before.asked_day)
         found = self.engine.search(reading.text, reading.situation, before.query, before.need)
+        if reading.only_day and before.need is not None:
+            found = replace(
+                self.engine.led_by(found, before.need, reading.situation),
+                decision=Decision(1.0, 1.0),
+                follows=True,
+                thread=before.query,
+            )
         leave = self._leave.scores(found.query) if self._leave else None
         reading = self._reader.judge_leave(
             reading, cleaned.text, given, found.scores.ranked, leave, before.ask
         )
+        need = self._composer.named_need(reading, found)
+        if need is not None:
+            found = self.engine.led_by(found, need, reading.situation)
         answer = self._composer.compose(cleaned.text, judgement, reading, found)
         if answer.need is None:
             return Turn(answer, before)
-        return Turn(answer, Before(found.thread, answer.need, reading.ask))
+        told = reading.when.fitted if reading.only_day and reading.when else None
+        return Turn(
+            answer,
+            Before(
+                found.thread,
+                answer.need,
+                reading.ask,
+                asked_day=answer.asks_back == ASK_FITTED,
+                fitted=told or before.fitted,
+            ),
+        )

@@ -23,6 +23,8 @@ ASKED_FROM = -0.1
 """Score of the learnt scorer from which leave is asked for; set on held-out authors."""
 MAY_ASK_FROM = -0.6
 """Below it the rules need not look: what they take for asking there is hardly ever meant so."""
+DAY_WORDS = 6
+"""Most words of a message that tells nothing but the fitting day."""
 FOLLOW_UP_WORDS = 8
 """Most words of a follow-up that takes what it asks leave for from the turn before."""
 
@@ -56,6 +58,7 @@ class Reading:
         verdict: the answer to that.
         asks_back: what the person should tell so that the answer fits.
         notes: remarks on how it was read.
+        only_day: the message is nothing but the fitting day that was asked for.
     """
 
     text: str
@@ -65,6 +68,7 @@ class Reading:
     verdict: Verdict | None = None
     asks_back: str | None = None
     notes: tuple[str, ...] = ()
+    only_day: bool = False
 
 
 class Reader:
@@ -80,14 +84,19 @@ class Reader:
             if " " in word
         ]
 
-    def read(self, text: str, given: Given) -> Reading:
+    def read(self, text: str, given: Given, *, asked_day: bool = False) -> Reading:
         """Day, sleeve and the words to be ranked; leave asked for is read by `judge_leave`.
 
         Args:
             text: the cleaned message.
             given: what is known beside it.
+            asked_day: the turn before asked for the fitting day, so that a mere time is that.
         """
         when = read_when(text, given.on)
+        only_day = False
+        if asked_day and len(text.split()) <= DAY_WORDS:
+            told = self._told_day(text, given.on)
+            only_day, when = told is not None, told or when
         now = self._moment(given, when)
         stage = now.stage(self._guide.protocol)
         situation = Situation(
@@ -102,7 +111,15 @@ class Reader:
             ranked = f"{text[:start]} {text[end:]}"
             if not ranked.strip(" .,?!"):
                 ranked = text
-        return Reading(ranked, situation, when, notes=now.notes)
+        return Reading(ranked, situation, when, notes=now.notes, only_day=only_day)
+
+    def _told_day(self, text: str, on: date) -> When | None:
+        """The fitting day told in answer to a question back: "5 days ago", "last Friday"."""
+        for told in (f"she was fitted {text}", f"fitted on {text}", f"{text} since the fitting"):
+            when = read_when(told, on)
+            if when is not None:
+                return replace(when, span=(0, len(text)), quote=text)
+        return None
 
     def judge_leave(
         self,
@@ -126,12 +143,16 @@ class Reader:
         """
         first = [need for need, _ in needs[:LEAVE_NEEDS]]
         ask = None
-        if leave is None or leave.asks >= MAY_ASK_FROM:
+        if reading.only_day and again is not None:
+            leave, ask = None, replace(again, tomorrow=False)
+        elif leave is None or leave.asks >= MAY_ASK_FROM:
             ask = self._asks.read(text, reading.when, first)
         if leave is not None and (ask is not None or leave.asks >= ASKED_FROM):
             ask = self._asks.learnt(text, reading.when, leave.asks, leave.fits(), dict(needs), ask)
         if ask is None and again is not None and len(text.split()) <= FOLLOW_UP_WORDS:
             ask = self._asks.read(f"is it ok, {text.rstrip('?!. ')}?", reading.when, first)
+            if ask is not None and not (ask.quote or ask.amount or ask.step):
+                ask = None  # only what the message names itself
             if ask is None and reading.when is not None:
                 ask = replace(again, tomorrow=False)
         if ask is None:

@@ -19,7 +19,7 @@ from guidebot.linear.weights import feature_hash
 
 NEAREST = 10
 """Messages that vote."""
-COMMONEST = 0.02
+COMMONEST = 0.004
 """Stems and pairs in a larger share of the messages are left out: they find nothing."""
 _HEADER = struct.Struct("<4sIII")
 _MAGIC = b"GBA1"

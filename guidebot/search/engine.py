@@ -214,6 +214,14 @@ class SearchEngine:
         thread = last_words(joined(before, query)) if follows and before else query
         return Found(query, scores, tuple(hits), values, decision, follows, also, thread)
 
+    def led_by(self, found: Found, need: str, situation: Situation) -> Found:
+        """What was found, but with `need` first: something beside the words names it."""
+        top = found.scores.ranked[0][1]
+        rest = [pair for pair in found.scores.ranked if pair[0] != need]
+        scores = replace(found.scores, ranked=((need, top), *rest))
+        hits = self.passages.choose(scores.ranked[:8], found.query, situation)
+        return replace(found, scores=scores, hits=tuple(hits))
+
     def _follow(
         self,
         query: Query,

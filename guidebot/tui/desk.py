@@ -144,7 +144,7 @@ class Desk:
     def note(self, text: str, answer: Answer, case: Case | None, on: date) -> None:
         """Keep a question, if questions are kept."""
         kept = clean(text).text
-        if answer.outcome is Outcome.NOT_IN_GUIDE:
+        if answer.outcome is Outcome.NOT_IN_GUIDE and answer.alert is None:
             self._asked.append(kept)
         if self._store is None:
             return

@@ -24,6 +24,11 @@ from guidebot.tui.walks import FitWalk, FormWalk, StepWalk, Walk
 
 WIDTH = 78
 
+NOT_NOW = (
+    "The steps for putting it on come back when the veterinarian has seen your dog. "
+    "Was it not about your dog today? Then :new begins a new talk."
+)
+
 HELP = """\
 Write a question and press Enter. Commands:
 :steps on      put the device on, one step at a time
@@ -159,6 +164,9 @@ class Plain:
         if guide is None or rest not in ("on", "off"):
             yield "Write :steps on or :steps off."
             yield from self._judged(rest)
+            return
+        if rest == "on" and self.session.bars_wear:
+            yield from self._filled([self.session.told, NOT_NOW])
             return
         self.walk = StepWalk(guide, "putting_on" if rest == "on" else "taking_off", case)
         yield from self._filled(self.walk.ask())

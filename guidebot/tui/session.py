@@ -15,7 +15,7 @@ from typing import Protocol
 from guidebot.domain.answer import Answer
 from guidebot.domain.case import Case
 from guidebot.domain.guide import Guide
-from guidebot.domain.sign import Alert
+from guidebot.domain.sign import Alert, Tier
 from guidebot.errors import ExitCode
 from guidebot.tui.desk import Desk
 
@@ -72,7 +72,7 @@ class Session:
         turns: questions and answers, oldest first.
         at: index in `turns` of the one shown, -1 before the first.
         pending: alerts not yet acknowledged, most urgent first.
-        seen: the last alert that was acknowledged; stays in mind for the talk.
+        seen: the most urgent alert that was acknowledged; stays in mind for the talk.
         news: one line about what was just done, "" if there is none.
     """
 
@@ -132,13 +132,27 @@ class Session:
 
         The hands-on steps and the day's hours must not read as if it had never been said.
         """
-        alert = self.pending[0] if self.pending else self.seen
+        alert = self.gravest
         return f"Stop. {alert.headline}. {' '.join(alert.do)}" if alert else ""
+
+    @property
+    def gravest(self) -> Alert | None:
+        """The most urgent alert of this talk, read or not; None if there was none."""
+        told = [*self.pending[:1], *([self.seen] if self.seen else [])]
+        return max(told, key=lambda alert: alert.tier, default=None)
+
+    @property
+    def bars_wear(self) -> bool:
+        """An alert of this talk needs a veterinarian before the device goes on again."""
+        alert = self.gravest
+        return alert is not None and alert.tier >= Tier.VET_TODAY
 
     def acknowledge(self) -> None:
         """The person has read the alert on top."""
         if self.pending:
-            self.seen = self.pending.pop(0)
+            read = self.pending.pop(0)
+            if self.seen is None or read.tier >= self.seen.tier:
+                self.seen = read  # a milder one does not take the place of an emergency
 
     def forget(self) -> None:
         """A new talk: nothing said before counts any more; unread alerts stay."""

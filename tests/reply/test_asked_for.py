@@ -77,3 +77,43 @@ def test_a_fragment_after_a_fragment_keeps_the_thread(assistant: Assistant) -> N
     assert (talk.say("how do i wash the rubbery sleeve").need or "").startswith("care.")
     for text in ("how often?", "and with what?"):
         assert (talk.say(text).need or "").startswith("care.")
+
+
+@pytest.mark.parametrize("told", ["5 days ago", "last Friday", "on 20 November", "day 6"])
+def test_the_fitting_day_told_in_reply_answers_the_question(
+    assistant: Assistant, told: str
+) -> None:
+    talk = Dialogue(assistant, on=ON)
+    assert talk.say("may she climb stairs").asks_back == "When was the fitting day?"
+    reply = talk.say(told)
+    assert reply.verdict is not None
+    assert (reply.verdict.activity, reply.verdict.day) == ("stairs", 6)
+    assert reply.need == "activity.stairs"
+    after = talk.say("and fetch?")
+    assert after.verdict is not None
+    if told != "day 6":
+        assert (after.verdict.activity, after.verdict.day) == ("fetch", 6)
+
+
+def test_a_question_in_place_of_the_fitting_day_is_answered(assistant: Assistant) -> None:
+    talk = Dialogue(assistant, on=ON)
+    talk.say("may she climb stairs")
+    assert talk.say("how do i wash the sleeve").need == "care.sleeve"
+
+
+def test_an_activity_named_in_a_follow_up_leads(assistant: Assistant) -> None:
+    talk = Dialogue(assistant, on=ON)
+    talk.say("does she sleep in it")
+    answer = talk.say("and in the car")
+    assert answer.verdict is not None
+    assert (answer.verdict.activity, answer.need) == ("car", "activity.car")
+
+
+def test_beside_an_alert_nothing_reads_as_if_all_were_well(assistant: Assistant) -> None:
+    answer = assistant.answer("her toes are blue and icy, can she go for a walk", on=ON, day=20)
+    assert answer.alert is not None
+    assert answer.verdict is not None
+    assert answer.verdict.text.startswith("First do what the alert says")
+    alone = assistant.answer("her toes are blue and icy", on=ON)
+    assert alone.alert is not None
+    assert "does not answer" not in alone.lead

@@ -124,3 +124,16 @@ async def test_putting_on_says_stop_after_an_alert(setup: Setup) -> None:
         await pilot.press("f8", "f4", "1", "1")
         await settle(pilot)
         assert "Stop." in screen_text(setup.app)
+
+
+async def test_no_steps_for_putting_it_on_while_a_veterinarian_is_due(setup: Setup) -> None:
+    async with setup.app.run_test(size=(80, 40)) as pilot:
+        await settle(pilot)
+        await ask(pilot, "there is blood, and can we do stairs")
+        await pilot.press("f8", "f4", "1")
+        await settle(pilot)
+        text = screen_text(setup.app)
+        assert "Not now" in text
+        assert "step 1 of" not in text
+        await pilot.press("space")
+        assert "Not now" in screen_text(setup.app)

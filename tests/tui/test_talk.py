@@ -13,6 +13,7 @@ from guidebot.domain.answer import Answer
 from guidebot.errors import ContentError, ExitCode
 from guidebot.text import MAX_CHARS
 from guidebot.tui.app import GuidebotApp
+from guidebot.tui.steps import alert_of
 from guidebot.tui.widgets.alert import AlertBlock
 from guidebot.tui.widgets.question import QuestionBox, cleaned_paste
 from guidebot.tui.widgets.reading import ReadingPane
@@ -66,7 +67,7 @@ async def test_an_alert_stands_above_the_answer_until_it_is_acknowledged(setup: 
         await pilot.press("f8")
         text = screen_text(setup.app)
         assert "Press a clean cloth" not in text
-        assert "Read, F8 shows it again: Emergency: heavy bleeding" in text
+        assert "Alert read; F8 shows it again: Emergency: heavy bleeding" in text
         await pilot.press("f8")
         assert "1. Press a clean cloth on the spot." in screen_text(setup.app)
 
@@ -273,3 +274,29 @@ async def test_typing_goes_on_while_an_answer_is_looked_for(setup: Setup) -> Non
         gate.set()
         await settle(pilot)
         assert "Carry the dog." in screen_text(setup.app)
+
+
+async def test_words_typed_in_the_reading_pane_reach_the_box_whole(setup: Setup) -> None:
+    async with setup.app.run_test(size=(80, 24)) as pilot:
+        await settle(pilot)
+        await ask(pilot, "can she do stairs")
+        await pilot.press("f6")
+        # As fast as a terminal hands them over, without a pause between.
+        for key in "her toes are blue":
+            setup.app.post_message(events.Key("space" if key == " " else key, key))
+        await settle(pilot)
+        assert setup.app.screen.query_one(QuestionBox).text == "her toes are blue"
+
+
+def test_a_milder_alert_does_not_take_the_place_of_an_emergency(setup: Setup) -> None:
+    session = setup.app.session
+    emergency, milder = alert_of("bleeding-heavy"), alert_of("redness-stays")
+    session.warn(emergency)
+    session.acknowledge()
+    session.warn(milder)
+    assert session.gravest is emergency
+    assert session.bars_wear
+    session.acknowledge()
+    assert session.seen is emergency
+    session.forget()
+    assert not session.bars_wear

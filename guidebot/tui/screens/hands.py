@@ -24,6 +24,10 @@ MENU = [
     ("fit", "Check the fit"),
 ]
 TITLES = dict(MENU)
+NOT_NOW = (
+    "The steps for putting it on come back when the veterinarian has seen your dog. "
+    "Was it not about your dog today? Then begin a new talk: Ctrl+P, new talk."
+)
 
 
 class HandsScreen(Area):
@@ -67,6 +71,8 @@ class HandsScreen(Area):
             self._fit.case = self.session.case
         if self._fit:
             self._show_fit(self._fit)
+        elif self._barred:
+            self._say("", "Not now", plain_block(self.session.told, NOT_NOW), "", [], "m: menu.")
         elif self._what and self._sleeve is None and any(s.sleeve for s in self._all()):
             rows = [(s.key, s.name) for s in guide.device.sleeves]
             self._say(
@@ -83,7 +89,7 @@ class HandsScreen(Area):
             self._say(
                 "",
                 "Hands on",
-                "One step at a time, in large words. What do you want to do?",
+                "One step at a time. What do you want to do?",
                 "",
                 MENU,
                 "Press the number.",
@@ -113,6 +119,10 @@ class HandsScreen(Area):
 
     def _prepare(self) -> None:
         self._steps = steps_for(self._all(), self._sleeve, self._parts())
+
+    @property
+    def _barred(self) -> bool:
+        return self._what == "putting_on" and self.session.bars_wear
 
     def _show_step(self) -> None:
         guide = self.session.guide
@@ -240,7 +250,7 @@ class HandsScreen(Area):
         if self._fit:
             if self._fit.passage:
                 self._fit.go_on()
-        elif self._what and self._steps and not self._keys:
+        elif self._what and self._steps and not self._keys and not self._barred:
             self._at += 1
         self.sync()
 

@@ -63,6 +63,12 @@ class TalkScreen(Area):
         super().on_mount()
         self.query_one(QuestionBox).focus()
 
+    def on_screen_resume(self) -> None:
+        """Back from another area: the person can write at once."""
+        super().on_screen_resume()
+        if not self.query_one(ReadingPane).display:
+            self.query_one(QuestionBox).focus()
+
     def sync(self) -> None:
         """Show the turn, or what is going on."""
         super().sync()
@@ -118,17 +124,19 @@ class TalkScreen(Area):
             self.open_passage(message.option_id)
 
     def on_key(self, event: events.Key) -> None:
-        """Outside the question box a digit opens its row; other letters go to the box."""
+        """Outside the question box a digit opens its row; what else is typed goes to the box."""
         char = event.character
-        if not char or not char.isprintable() or char.isspace():
+        box = self.query_one(QuestionBox)
+        if not char or not char.isprintable() or (char.isspace() and not box.text):
             return
-        key = self.query_one(Rows).key_of(int(char)) if char.isdecimal() else None
+        begun = bool(box.text)
+        key = self.query_one(Rows).key_of(int(char)) if char.isdecimal() and not begun else None
         event.stop()
         if key:
             self.open_passage(key)
             return
-        box = self.query_one(QuestionBox)
-        box.focus()
+        # Keys typed faster than the focus moves come here too: no space of theirs may be lost.
+        self.set_focus(box)
         box.insert(char)
 
     def open_passage(self, key: str) -> None:

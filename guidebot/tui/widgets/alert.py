@@ -58,5 +58,5 @@ class AlertMemory(Line):
 
     def show(self, seen: Alert | None, pending: list[Alert]) -> None:
         """Say which alert was read; nothing while another one stands above."""
-        read = f"! Read, {KEY} shows it again: {seen.headline}" if seen else ""
+        read = f"! Alert read; {KEY} shows it again: {seen.headline}" if seen else ""
         self.say("" if pending else read)
