@@ -249,7 +249,7 @@ def test_every_sentence_about_an_activity_is_of_the_table_or_a_template(
         if verdict is None or verdict.activity not in activities or verdict.activity == "walk":
             continue
         seen += 1
-        rest = verdict.text
+        rest = verdict.text.removeprefix(f"{phrases.ALERT_FIRST} ")
         rules = activities[verdict.activity].stages.values()
         # Longest first: one sentence of the table may be the start of another.
         for said in sorted({w for r in rules for w in (r.why, r.now)}, key=len, reverse=True):
