@@ -65,6 +65,9 @@ def word_tables(activities: Mapping[str, Activity]) -> WordTables:
     return phrases, typo
 
 
+_REMEMBERED = 16
+
+
 class ActivityWords:
     """The words of all activities, ready to be looked for."""
 
@@ -72,12 +75,20 @@ class ActivityWords:
         self._phrases, self._typo = tables
         self._known = known
         self._repaired: dict[str, str] = {}
+        self._found: dict[str, list[Hit]] = {}
         self._shelves: dict[tuple[str, int], list[str]] = {}
         for word in self._typo:
             self._shelves.setdefault((word[0], len(word)), []).append(word)
 
     def find(self, sentence: str) -> list[Hit]:
         """Every activity named, in order; overlapping words go to the longest."""
+        if sentence not in self._found:  # the same text is asked for twice in a message
+            if len(self._found) >= _REMEMBERED:
+                self._found.clear()
+            self._found[sentence] = self._search(sentence)
+        return list(self._found[sentence])
+
+    def _search(self, sentence: str) -> list[Hit]:
         tokens = _tokens(sentence)
         hits = self._match(sentence, tokens)
         # Where something was named already, only a long word is worth repairing.

@@ -154,10 +154,12 @@ class AskReader:
         first = next(iter(needs), None) == self._needs.get(best)
         sure = any(asks >= least and fit >= enough for least, enough in SURE)
         sure = sure or (agreed and first and asks >= 0)
+        sure = sure or (best in hits and fit >= STRONG and asks >= 0)
         best = self._variant(best, whole)
         minutes = spoken.minutes(whole) if best in WALKS else None
         walk = best == "walk" or (best in WALKS and (minutes or cues.HOW_MUCH_WALK.search(whole)))
-        if read is not None and read.activity == best and not walk:
+        numberless = best == "wear" and read is not None and read.amount is read.step is None
+        if read is not None and read.activity == best and not walk and not numberless:
             return replace(read, outright=read.outright or sure)
         found = Ask(
             Kind.ACTIVITY,
@@ -278,7 +280,7 @@ WALKS = ("walk", "long-walk", "walk-build")
 """Activities for which minutes say more than the name."""
 SURE = ((0.3, 6.0), (0.0, 9.0))
 """From any of these pairs on, of asking and of fit, leave is asked outright and for this."""
-NEAR, FAR, STRONG, PLAIN = 5, 6.0, 9.0, (8.0, 0.3)
+NEAR, FAR, STRONG, PLAIN = 5, 6.0, 8.5, (8.0, 0.3)
 """Leave is meant if the need of the activity is among the `NEAR` first or the fit is `STRONG`, and
 if that need is not `FAR` behind the first, or fit and asking are `PLAIN`. Set on held-out authors'
 lines and on wordings that ask no leave."""

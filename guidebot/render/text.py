@@ -80,8 +80,14 @@ def body_lines(body: str) -> Iterator[str]:
             yield fill(line)
 
 
-def lines(answer: Answer, *, full: bool = True) -> Iterator[str]:
-    """The answer, part by part; `full` shows the whole text of the first passage."""
+def lines(answer: Answer, *, full: bool = True, owner: bool = False) -> Iterator[str]:
+    """The answer, part by part.
+
+    Args:
+        answer: what to show.
+        full: show the whole text of the first passage.
+        owner: for somebody who has no guidebot at hand: no commands, no files of the guide.
+    """
     if answer.alert:
         yield from alert_lines(answer.alert)
         yield ""
@@ -102,7 +108,7 @@ def lines(answer: Answer, *, full: bool = True) -> Iterator[str]:
     if answer.outcome is Outcome.UNSURE and answer.choices:
         shown = {p.id: p.title for p in answer.passages}
         for number, key in enumerate(answer.choices, start=1):
-            yield f"  {number}. {shown[key]} (guidebot show {key})"
+            yield f"  {number}. {shown[key]}" + ("" if owner else f" (guidebot show {key})")
     if answer.asks_back:
         yield fill(f"Please tell us: {answer.asks_back}")
     for note in answer.notes:
@@ -113,7 +119,7 @@ def lines(answer: Answer, *, full: bool = True) -> Iterator[str]:
         more = [f"{p.title} [{p.id}]" for p in answer.passages[1:4]]
         if more:
             yield fill("See also: " + "; ".join(more), "  ", "")
-    if answer.verdict and answer.verdict.cites:
+    if answer.verdict and answer.verdict.cites and not owner:
         yield fill("Verdict from: " + ", ".join(answer.verdict.cites), "  ", "")
     yield fill(f"Caution: {answer.caution}")
     yield (
@@ -122,6 +128,6 @@ def lines(answer: Answer, *, full: bool = True) -> Iterator[str]:
     )
 
 
-def render(answer: Answer) -> str:
-    """The whole answer as text, without a final line end."""
-    return "\n".join(lines(answer))
+def render(answer: Answer, *, owner: bool = False) -> str:
+    """The whole answer as text, without a final line end; `owner` as for `lines`."""
+    return "\n".join(lines(answer, owner=owner))

@@ -265,7 +265,9 @@ class Desk:
 
         hello = f"Hello, this is about {case.dog}." if case else "Hello,"
         quoted = "\n".join(f"> {line}" for line in clean(text).text.splitlines())
-        return "\n\n".join([hello, render(answer), "\n".join(guide.clinic.signature), quoted])
+        return "\n\n".join(
+            [hello, render(answer, owner=True), "\n".join(guide.clinic.signature), quoted]
+        )
 
     def folder(self) -> Path:
         """Where mails are saved when no clipboard is sure."""

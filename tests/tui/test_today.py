@@ -195,6 +195,7 @@ async def test_the_mail_is_copied_and_it_is_said_how(
         await settle(pilot)
         copied = setup.app.clipboard
         assert copied.index("EMERGENCY") < copied.index("Carry the dog.")
+        assert "Verdict from" not in copied
         assert copied.rstrip().endswith("> blood, and can she do stairs")
         assert "Bye\nAshmoor" in copied
         saved = list((tmp_path / "mails").iterdir())

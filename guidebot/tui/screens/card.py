@@ -64,12 +64,12 @@ class Form(ModalScreen["dict[str, Any] | None"]):
         box.display = not field.options
         if not fault:  # what was written stays, to be mended
             box.text = ""
-        leave = "Escape leaves."
+        leave = "Ctrl+B: the question before. Escape leaves." if self._at else "Escape leaves."
         if field.options:
             skip = "" if field.needed else " 0 leaves it out."
             self.query_one("#card-hint", Line).say(f"Press the number.{skip} {leave}")
             rows.focus()
-            rows.highlighted = 0
+            rows.highlighted = None  # Enter pressed in haste must not note the first answer
         else:
             self.query_one("#card-hint", Line).say(f"{field.hint} {leave}")
             box.focus()
