@@ -8,6 +8,19 @@ from collections.abc import Container, Iterable, Iterator, Mapping
 _LETTERS = "abcdefghijklmnopqrstuvwxyz"
 _STRETCHED = re.compile(r"(.)\1{2,}")
 LEAST_LETTERS = 4
+INFORMAL = dict(
+    pair.split("=")
+    for pair in (
+        "nite=night nites=nights tonite=tonight 2nite=tonight 2day=today 2moro=tomorrow "
+        "2morrow=tomorrow tmrw=tomorrow tmoro=tomorrow tomoz=tomorrow thru=through b4=before "
+        "wk=week wks=weeks mth=month mths=months yr=year hr=hour hrs=hours tite=tight "
+        "titer=tighter lite=light rite=right alrite=alright nuff=enough enuf=enough ruff=rough shud=should "
+        "cud=could wud=would wot=what wat=what wen=when wich=which coz=because cuz=because "
+        "cos=because bcos=because thy=thigh kneck=neck walkies=walks wlk=walk vette=vet dawg=dog"
+    ).split()
+)
+"""Spellings of messages and of the ear that lie more than a slip away from the word, or nearer to
+another."""
 
 
 def _one_edit(word: str) -> Iterator[str]:
@@ -35,6 +48,8 @@ def repair_word(word: str, known: Mapping[str, int], ordinary: Container[str]) -
         known: the guide's words with how often each occurs.
         ordinary: words that are right as they are although the guide lacks them.
     """
+    if word in INFORMAL and word not in known:
+        return INFORMAL[word]
     if len(word) < LEAST_LETTERS or word in known or word in ordinary or not word.isalpha():
         return word
     squeezed = _STRETCHED.sub(r"\1\1", word)
