@@ -12,11 +12,12 @@ INFORMAL = dict(
     pair.split("=")
     for pair in (
         "nite=night nites=nights tonite=tonight 2nite=tonight 2day=today 2moro=tomorrow "
-        "2morrow=tomorrow tmrw=tomorrow tmoro=tomorrow tomoz=tomorrow thru=through b4=before "
-        "wk=week wks=weeks mth=month mths=months yr=year hr=hour hrs=hours tite=tight "
-        "titer=tighter lite=light rite=right alrite=alright nuff=enough enuf=enough ruff=rough shud=should "
-        "cud=could wud=would wot=what wat=what wen=when wich=which coz=because cuz=because "
-        "cos=because bcos=because thy=thigh kneck=neck walkies=walks wlk=walk vette=vet dawg=dog"
+        "2morrow=tomorrow tmrw=tomorrow tmoro=tomorrow tomoz=tomorrow thru=through "
+        "b4=before wk=week wks=weeks mth=month mths=months yr=year hr=hour hrs=hours "
+        "tite=tight titer=tighter lite=light rite=right alrite=alright nuff=enough "
+        "enuf=enough ruff=rough shud=should cud=could wud=would wot=what wat=what "
+        "wen=when wich=which coz=because cuz=because cos=because bcos=because thy=thigh "
+        "kneck=neck walkies=walks wlk=walk vette=vet dawg=dog"
     ).split()
 )
 """Spellings of messages and of the ear that lie more than a slip away from the word, or nearer to
