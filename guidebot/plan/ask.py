@@ -197,7 +197,7 @@ class AskReader:
         """
         if not needs:
             return True
-        if not named and key in BY_NAME:
+        if fit < LEAST_FIT or (not named and key in BY_NAME):
             return False
         if named and fit >= NAMED_FIT and asks >= 0:
             return True
@@ -284,6 +284,8 @@ NEAR, FAR, STRONG, PLAIN = 5, 6.0, 8.5, (8.0, 0.3)
 """Leave is meant if the need of the activity is among the `NEAR` first or the fit is `STRONG`, and
 if that need is not `FAR` behind the first, or fit and asking are `PLAIN`. Set on held-out authors'
 lines and on wordings that ask no leave."""
+LEAST_FIT = 3.5
+"""Fit below which only the need, or the turn before, speaks for an activity: it is not meant."""
 NAMED_FIT = 10.0
 """Fit from which an activity named in so many words is meant, whatever the needs say."""
 LOOSE = frozenset({"off-leash", "toilet-free"})

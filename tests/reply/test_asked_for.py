@@ -117,3 +117,9 @@ def test_beside_an_alert_nothing_reads_as_if_all_were_well(assistant: Assistant)
     alone = assistant.answer("her toes are blue and icy", on=ON)
     assert alone.alert is not None
     assert "does not answer" not in alone.lead
+
+
+def test_a_question_of_how_after_one_of_leave_gets_no_verdict(assistant: Assistant) -> None:
+    talk = Dialogue(assistant, on=ON)
+    talk.say("may she hop up on the settee, five weeks in")
+    assert talk.say("what if i cant get two fingers under the bit at the back").verdict is None
