@@ -8,6 +8,7 @@ from itertools import accumulate
 from guidebot.domain.activity import STRICTNESS, Say
 from guidebot.domain.answer import Answer, Cited, Outcome
 from guidebot.domain.guide import Guide
+from guidebot.domain.sign import Tier
 from guidebot.lazy import lazy
 from guidebot.reply import phrases
 from guidebot.reply.courtesy import is_courtesy, is_greeting
@@ -27,6 +28,9 @@ ANSWERABLE_FROM = 0.45
 RIGHT_FROM = 0.30
 """A need this likely is offered even where the message looks off the topic."""
 CHOICES = 3
+CALMING = "adapt."
+"""Topic of what is normal in the first days; such a passage beside an urgent alert would take the
+alert back."""
 
 _ORDERED = lazy(
     r"\b(?:vet|vets|veterinarian|surgeon)\b[^.?!\n]{0,30}"
@@ -75,7 +79,7 @@ class Composer:
             lead = phrases.GREETING if is_greeting(text) else phrases.COURTESY
             return self.outcome(Outcome.COURTESY, lead, judgement)
         ordered = _vet_first(text)
-        outcome = self._outcome(reading, found)
+        outcome = self._outcome(reading, found, judgement)
         if outcome is Outcome.NOT_IN_GUIDE:
             lead = phrases.OTHER_LANGUAGE if looks_foreign(text) else phrases.NOT_IN_GUIDE
             if judgement.alert is not None:
@@ -139,8 +143,11 @@ class Composer:
         unsure = found.follows or found.decision.right < ANSWERS_FROM
         return activity.need if ask.outright and unsure else None
 
-    def _outcome(self, reading: Reading, found: Found) -> Outcome:
+    def _outcome(self, reading: Reading, found: Found, judgement: Judgement) -> Outcome:
         if not found.hits:
+            return Outcome.NOT_IN_GUIDE
+        urgent = judgement.alert is not None and judgement.alert.tier >= Tier.VET_TODAY
+        if urgent and found.hits[0].need.startswith(CALMING):
             return Outcome.NOT_IN_GUIDE
         sure = found.decision
         if sure.right >= ANSWERS_FROM:

@@ -123,3 +123,12 @@ def test_a_question_of_how_after_one_of_leave_gets_no_verdict(assistant: Assista
     talk = Dialogue(assistant, on=ON)
     talk.say("may she hop up on the settee, five weeks in")
     assert talk.say("what if i cant get two fingers under the bit at the back").verdict is None
+
+
+def test_an_urgent_alert_is_not_followed_by_what_is_normal_at_first(assistant: Assistant) -> None:
+    text = "since the weekend he carries the leg, the foot will not take any weight at all"
+    answer = assistant.answer(text, on=ON)
+    assert answer.alert is not None
+    assert answer.alert.tier.key == "vet-today"
+    assert not any(need.startswith("adapt.") for need in (answer.need or "",))
+    assert "common" not in answer.lead

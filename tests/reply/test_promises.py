@@ -122,6 +122,7 @@ def fixed(guide: Guide) -> set[str]:
         for text in (
             phrases.UNSURE,
             phrases.NOT_IN_GUIDE,
+            phrases.ALERT_ONLY,
             phrases.OTHER_LANGUAGE,
             phrases.EMPTY,
             phrases.COURTESY,
