@@ -103,9 +103,12 @@ class AskReader:
         for sentence in _sentences(whole):
             found = self._sentence(sentence, before, needs, timed=when is not None)
             if found is not None:
+                trouble = _trouble(whole)
+                again = trouble is Trouble.MISSED and spoken.AGAIN.search(whole)
                 return replace(
                     found,
-                    trouble=_trouble(whole),
+                    amount=None if again and found.amount != spoken.ALL_DAY else found.amount,
+                    trouble=trouble,
                     tomorrow=_tomorrow(whole),
                     at_once=spoken.AT_ONCE.search(sentence) is not None,
                 )
@@ -147,14 +150,25 @@ class AskReader:
                 + told.get(key, 0.0)
             ),
         )
+        if best in NIGHTLY and spoken.ALL_DAY_LONG.search(whole):
+            best = "wear"  # "on at breakfast, off at bedtime" is a day, not a night
+        walks = {self._needs.get("walk"), self._needs.get("walk-build")}
+        if best == "wear" and (
+            (read is not None and read.kind is Kind.WALK)
+            or (next(iter(needs), None) in walks and not cues.WEARISH.search(whole))
+        ):
+            longer = next(iter(needs), None) == self._needs.get("walk-build")
+            best = "walk-build" if longer and not spoken.minutes(whole) else "walk"
         fit = fits.get(best, 0.0)
         agreed = read is not None and read.activity == best
         if not agreed and not self._likely(best, asks, fit, needs, named=best in hits):
-            return None
+            sore = asks >= 0 and _trouble(whole) is Trouble.SORE
+            return Ask(Kind.WEAR, "wear", trouble=Trouble.SORE) if sore else None
         first = next(iter(needs), None) == self._needs.get(best)
         sure = any(asks >= least and fit >= enough for least, enough in SURE)
         sure = sure or (agreed and first and asks >= 0)
         sure = sure or (best in hits and fit >= STRONG and asks >= 0)
+        sure = sure or (read is not None and agreed and read.amount is not None and asks >= 0)
         best = self._variant(best, whole)
         minutes = spoken.minutes(whole) if best in WALKS else None
         walk = best == "walk" or (best in WALKS and (minutes or cues.HOW_MUCH_WALK.search(whole)))
@@ -177,6 +191,9 @@ class AskReader:
         amount = spoken.wear_amount(whole) if step is None else None
         if amount is None and step is None and spoken.SKIP.search(whole):
             step = Fraction(24)
+        missed = found.trouble is Trouble.MISSED and amount != spoken.ALL_DAY
+        if missed and spoken.AGAIN.search(whole):
+            amount = None
         at_once = spoken.AT_ONCE.search(whole) is not None
         return replace(found, kind=Kind.WEAR, amount=amount, step=step, at_once=at_once)
 
@@ -197,7 +214,7 @@ class AskReader:
         """
         if not needs:
             return True
-        if fit < LEAST_FIT or (not named and key in BY_NAME):
+        if not named and key in BY_NAME:
             return False
         if named and fit >= NAMED_FIT and asks >= 0:
             return True
@@ -205,6 +222,8 @@ class AskReader:
         need = self._needs.get(key, _WEAR_NEED)
         top = needs[ranked[0]]
         behind = top - needs.get(need, 0.0)
+        if fit < LEAST_FIT and behind > 0:
+            return False
         near = need in ranked[:NEAR] or (
             key == "wear" and any(n.startswith("wear.") for n in ranked[:NEAR])
         )
@@ -288,6 +307,8 @@ LEAST_FIT = 3.5
 """Fit below which only the need, or the turn before, speaks for an activity: it is not meant."""
 NAMED_FIT = 10.0
 """Fit from which an activity named in so many words is meant, whatever the needs say."""
+NIGHTLY = frozenset({"sleep", "nap", "stairs-night"})
+"""Activities that words of the night name."""
 LOOSE = frozenset({"off-leash", "toilet-free"})
 """Not meant where the dog is said to be on its lead."""
 BY_NAME = frozenset({"machine-wash", "dryer", "front-strap", "wire-brush-elastic", "sock"})
@@ -298,6 +319,8 @@ VARIANTS: tuple[tuple[re.Pattern[str], dict[str, str]], ...] = (
         {"stairs": "stairs-alone", "stairs-night": "stairs-alone", "toilet": "toilet-free"},
     ),
     (cues.DEVICE_OFF, {"bath": "bath-bare"}),
+    (cues.WET, dict.fromkeys(("rain", "groom", "bath", "swim", "beach", "snow"), "wet-wear")),
+    (cues.BROKEN, {"trim-strap": "broken-wear"}),
     (cues.PRESCRIBED, {"exercises": "exercises-set"}),
     (cues.NIGHT, {"alone": "sleep", "nap": "sleep"}),
     (cues.FAR, {"jog": "long-run", "run": "long-run"}),

@@ -265,7 +265,8 @@ ASKS_AMOUNT = lazy(r"\b(?:how|what(?:'s)?|which|limit|max(?:imum)?)\b")
 PLAN_WORDS = lazy(r"\b(?:steps?|double (?:it|the)|ramp|schedule|plan|hours?)\b")
 
 UNHELPED = lazy(
-    r"\b(?:by (?:him|her|it)self|on (?:his|her|its) own|alone|unaided|unassisted|without (?:any )?"
+    r"\b(?:(?:skip|drop|forget|leave|lose|ditch|no|without a|without the) (?:the )?(?:lead|leash)|"
+    r"(?:as (?:often|much) as|whenever|when) (?:he|she|they) (?:wants?|likes?|pleases?|fancies)|freely|by (?:him|her|it)self|on (?:his|her|its) own|alone|unaided|unassisted|without (?:any )?"
     r"(?:help|support|me|us)|off (?:the )?(?:lead|leash)|loose|solo|independently)\b"
 )
 
@@ -303,3 +304,17 @@ _OFF_LEAD = lazy(
 def on_lead(text: str) -> bool:
     """Is the dog said to be on its lead?"""
     return _ON_LEAD.search(text) is not None and not _OFF_LEAD.search(text)
+
+
+WET = lazy(
+    r"\b(?:wet|damp|soaked|soaking|soggy|dripping|wringing|moist|towel dried|half dry)\b.{0,90}\b(?:(?:leave|keep|"
+    r"put|pop|stick|strap|slip|get) (?:it|that|the \w+|them)? ?(?:straight |right |back )*on|back on|put it back)\b"
+    r"|\b(?:put|pop|leave|keep|wear)\b.{0,50}\bon\b.{0,60}\b(?:wet|damp|soaked|soggy|moist)\b",
+    re.DOTALL,
+)
+"""The device on a wet leg, or wet itself."""
+BROKEN = lazy(
+    r"\b(?:crack\w*|split|broken?|snapped|torn|tear|sharp|hairline|chipped|burst|ripped|hanging off|"
+    r"in two)\b"
+)
+"""The device is broken."""

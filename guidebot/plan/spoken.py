@@ -25,7 +25,8 @@ _BARE = lazy(
 ALL_DAY_LONG = lazy(
     r"\b(?:all day(?: long)?|(?:the )?(?:w?hole|full|entire) day|full time|(?:from )?morning (?:to|till|until|through to) (?:night|evening|bed\w*)|from morning (?:to|till)|"
     r"(?:dawn|sunrise|sun-?up) (?:to|till|until) (?:dusk|sunset|sundown)|"
-    r"breakfast (?:to|till|until) bed\w*)\b"
+    r"(?:on )?(?:from |at |after )?(?:breakfast|morning|the morning|dawn)[,]? (?:to|till|until|(?:and |then )?off at) "
+    r"(?:bed\w*|night))\b|\bon in the morning(?: and|,) off at (?:night|bed\w*)"
 )
 ROUND_THE_CLOCK = lazy(
     r"\b(?:24/7|24 hours|round the clock|day and night|non-?stop|twenty[- ]four)\b"
@@ -44,6 +45,11 @@ SKIP = lazy(
     r"go(?:ing)? (?:up )?faster|rush)\b"
 )
 
+AGAIN = lazy(
+    r"\b(?:(?:again|carry on|go on|start|continue|resume|pick up) (?:again )?(?:at|with|from|on)|back (?:to|at)|"
+    r"(?:at|with|on) the (?:same|old)|where (?:we|he|she) (?:left|stopped))\b"
+)
+"""Going on with what was worn before, in place of more."""
 AT_ONCE = lazy(
     r"\b(?:(?:in|as) one (?:\w+ )?(?:go|piece|stretch|session|sitting|block|spell|run|bout)|at a stretch|"
     r"non-?stop|all at once|in a row|on the trot|uninterrupted\w*|continuous(?:ly)?|straight through|"

@@ -238,12 +238,20 @@ def _troubled(found: Verdict, activities: Mapping[str, Activity], ask: Ask) -> V
     if not (flagged or ask.trouble is Trouble.SORE) or _common(activities[ask.activity]):
         return found
     name = capital(activities[ask.activity].name)
+    if flagged and ask.activity in _LONGER:
+        text = f"{name}: not yet. {_TOO_SOON}"
+        return replace(found, say=Say.NOT_YET, text=text, changes_on=None)
     text = f"{name}: ask first. You tell of trouble with the leg or the skin. {_TROUBLE_FIRST}"
     return replace(found, say=Say.ASK_FIRST, text=text, changes_on=None)
 
 
 _TROUBLE_FIRST = (
     "Let your veterinarian or your fitter look at that before your dog does this again."
+)
+_LONGER = frozenset({"walk-build", "long-walk", "hike"})
+_TOO_SOON = (
+    "More limping after a walk means too much too soon. Go back to the length that went well, and "
+    "call your veterinarian if the limp stays."
 )
 _STOPS = frozenset({Held.SORE, Held.LIMPING})
 

@@ -63,6 +63,20 @@ def _elapsed(match: re.Match[str], _: date | None) -> Elapsed | None:
     return Elapsed(months=whole, days=max(int(days), 0), slack=slack)
 
 
+def _two_units(match: re.Match[str], _: date | None) -> Elapsed | None:
+    """`a year and two months on`: the one and the other."""
+    months, days = 0.0, 0.0
+    for number, unit in ((match["n"], match["unit"]), (match["n2"], match["unit2"])):
+        amount = read_number(number)
+        if amount is None:
+            return None
+        if unit.startswith(("y", "m")):
+            months += amount * (12 if unit.startswith("y") else 1)
+        else:
+            days += amount * (7 if unit.startswith("w") else 1)
+    return Elapsed(months=int(months), days=int(days), slack=7)
+
+
 def _day_n(match: re.Match[str], _: date | None) -> Elapsed | None:
     """`day 6`, `the 4th day`, `week two`, `first week`, `month four`, `the third month`."""
     groups = match.groupdict()
@@ -277,7 +291,8 @@ _SPECS = (
     ),
     (
         rf"\b(?:{_GOT_IT}|fitt(?:ing|ed)|collected|start(?:ed|ing)?|came|arrived)"
-        r"(?: [\w']+){0,6}?,? on the (?P<d1>\d{1,2})(?:st|nd|rd|th)\b[^.?!]{0,12}?[.,;(]? ?"
+        rf"(?: [\w']+){{0,6}}?,? (?:on|since|from) the (?P<d1>\d{{1,2}})(?:st|nd|rd|th)?"
+        rf"(?: (?:of )?(?:{_NAMES}))?\b[^.?!]{{0,16}}?[.,;(]? ?"
         rf"(?:and |so |but )*{_IS_NOW}the (?P<d2>\d{{1,2}})(?:st|nd|rd|th)\b",
         _between,
     ),
@@ -285,6 +300,12 @@ _SPECS = (
         r"\byesterday was (?:(?:the|his|her|our) )?(?:very )?(?:first day|day one|day 1|"
         r"fitting day)\b",
         _yesterday,
+    ),
+    # a year and two months on; two weeks and three days in
+    (
+        rf"\b{_ROUGH}{_N}[ -]?(?P<unit>years?|months?|weeks?),? and (?P<n2>{NUMBER})[ -]?"
+        r"(?P<unit2>months?|weeks?|days?)\b(?! (?:old|ago|of age))",
+        _two_units,
     ),
     # three months post fitting; two weeks since we got the brace
     (rf"\b(?:(?:{_IT_IS}|at|after|been) )*{_ROUGH}{_N}[ -]?{_UNIT}\.?[ -]{_SINCE_FIT}", _elapsed),

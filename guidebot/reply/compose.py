@@ -29,8 +29,8 @@ RIGHT_FROM = 0.30
 """A need this likely is offered even where the message looks off the topic."""
 CHOICES = 3
 CALMING = "adapt."
-"""Topic of what is normal in the first days; such a passage beside an urgent alert would take the
-alert back."""
+"""Topic of what is normal in the first days: its text beside an urgent alert would take the alert
+back, so it is named only."""
 
 _ORDERED = lazy(
     r"\b(?:vet|vets|veterinarian|surgeon)\b[^.?!\n]{0,30}"
@@ -99,7 +99,7 @@ class Composer:
             verdict = replace(verdict, text=f"{phrases.ALERT_FIRST} {verdict.text}")
         notes = [*ordered, *reading.notes, *self._mentions(judgement)]
         if outcome is Outcome.UNSURE:
-            lead = phrases.UNSURE
+            lead = phrases.UNSURE if judgement.alert is None else phrases.AFTER_ALERT
             choices = tuple(hit.passage.id for hit in hits[:CHOICES])
         else:
             lead = hits[0].passage.short
@@ -148,7 +148,7 @@ class Composer:
             return Outcome.NOT_IN_GUIDE
         urgent = judgement.alert is not None and judgement.alert.tier >= Tier.VET_TODAY
         if urgent and found.hits[0].need.startswith(CALMING):
-            return Outcome.NOT_IN_GUIDE
+            return Outcome.UNSURE  # by title only
         sure = found.decision
         if sure.right >= ANSWERS_FROM:
             return Outcome.ANSWERED

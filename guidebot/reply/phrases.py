@@ -6,6 +6,7 @@ UNSURE = "The guide has more than one passage that may be meant. Which of these 
 NOT_IN_GUIDE = "The guide does not answer this. Please ask the clinic: {contact}."
 ALERT_FIRST = "First do what the alert says; what follows is for afterwards."
 ALERT_ONLY = "First do what the alert says. The guide has nothing to add to it."
+AFTER_ALERT = "First do what the alert says. For afterwards, which of these is it?"
 OTHER_LANGUAGE = (
     "This guide answers in English only. Please write in English, or ask the clinic: {contact}."
 )

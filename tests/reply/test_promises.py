@@ -123,6 +123,7 @@ def fixed(guide: Guide) -> set[str]:
             phrases.UNSURE,
             phrases.NOT_IN_GUIDE,
             phrases.ALERT_ONLY,
+            phrases.AFTER_ALERT,
             phrases.OTHER_LANGUAGE,
             phrases.EMPTY,
             phrases.COURTESY,
@@ -232,6 +233,8 @@ SAID = [
         r"(?:On .+|From day \d+|\d+ months? after fitting|From \d+ months? after fitting) the .+ "
         r"stage starts, and this changes to: .+\.",
         r"By stage: .+\.",
+        r".+: not yet\. More limping after a walk means too much too soon\. Go back to the length "
+        r"that went well, and call your veterinarian if the limp stays\.",
         r".+: ask first\. You tell of trouble with the leg or the skin\. "
         r"Let your veterinarian or your fitter look at that before your dog does this again\.",
         r"(?:No|Ask first|Not yet)\. Your veterinarian has restricted this(?: until .+)?\. "
