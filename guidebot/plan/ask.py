@@ -214,14 +214,19 @@ class AskReader:
         """
         if not needs:
             return True
-        if not named and key in BY_NAME:
+        if not named and _area(self._needs.get(key, _WEAR_NEED)) in BY_NAME:
             return False
         if named and fit >= NAMED_FIT and asks >= 0:
             return True
         ranked = list(needs)
         need = self._needs.get(key, _WEAR_NEED)
         top = needs[ranked[0]]
-        behind = top - needs.get(need, 0.0)
+        fitting = needs.get(need, 0.0)
+        if key == "wear":
+            fitting = max(
+                (score for name, score in needs.items() if name.startswith("wear.")), default=0.0
+            )
+        behind = top - fitting
         if fit < LEAST_FIT and behind > 0:
             return False
         near = need in ranked[:NEAR] or (
@@ -311,8 +316,8 @@ NIGHTLY = frozenset({"sleep", "nap", "stairs-night"})
 """Activities that words of the night name."""
 LOOSE = frozenset({"off-leash", "toilet-free"})
 """Not meant where the dog is said to be on its lead."""
-BY_NAME = frozenset({"machine-wash", "dryer", "front-strap", "wire-brush-elastic", "sock"})
-"""Care of the device that only its own words mean: how to wash, dry or close it is asked alike."""
+BY_NAME = frozenset({"care", "put-on", "take-off", "tension", "parts", "fit", "help", "why"})
+"""Areas where leave is meant only if the words of the table are there: how to do it is asked alike."""
 VARIANTS: tuple[tuple[re.Pattern[str], dict[str, str]], ...] = (
     (
         cues.UNHELPED,
@@ -321,6 +326,7 @@ VARIANTS: tuple[tuple[re.Pattern[str], dict[str, str]], ...] = (
     (cues.DEVICE_OFF, {"bath": "bath-bare"}),
     (cues.WET, dict.fromkeys(("rain", "groom", "bath", "swim", "beach", "snow"), "wet-wear")),
     (cues.BROKEN, {"trim-strap": "broken-wear"}),
+    (cues.CARRIED, dict.fromkeys(("stairs", "stairs-night", "bed"), "carried")),
     (cues.PRESCRIBED, {"exercises": "exercises-set"}),
     (cues.NIGHT, {"alone": "sleep", "nap": "sleep"}),
     (cues.FAR, {"jog": "long-run", "run": "long-run"}),

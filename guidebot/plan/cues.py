@@ -188,9 +188,9 @@ def no_trouble(text: str) -> str:
 
 
 SORE = lazy(
-    r"\b(?:blister(?:s|ed)?|open (?:sore|wound|skin)|(?:raw|open|wet) (?:\w+ )?(?:patch|spot|skin|"
-    r"place|area|bit)|broken skin|weeping|bleed\w*|"
-    r"(?:a|the|that|his|her|open) (?:sore|wound|scab|ulcer)|sores|wound)\b"
+    r"\b(?:blister(?:s|ed)?|raw\b(?! (?:food|meat|diet|hide|bones?))|open (?:\w+ )?(?:sore|wound|skin|patch|spot|"
+    r"place|area|bit)|wet (?:patch|spot|place)|broken skin|weeping|bleed\w*|(?:a|the|that|his|her|open) "
+    r"(?:sore|wound|scab|ulcer)|sore (?:has |have )?opened|sores|wound)\b"
 )
 FLAG = lazy(
     r"\b(?:red|redness|pink|rub(?:bed|bing)?|chaf\w+|flared?|irritat\w+|rash|limp(?:s|ed|ing|"
@@ -198,7 +198,8 @@ FLAG = lazy(
     r"lame(?:r)?|sore|setback|set back|marks? (?:on|that|appeared)|swollen|stiff(?:er)?)\b"
 )
 MISSED = lazy(
-    r"\b(?:skipped|skipping|missed|(?:no|not|without) (?:the )?(?:brace|wear|device) yesterday|"
+    r"\b(?:sat in (?:the|a)|off it for|out of action|in the (?:cupboard|drawer|box) for|weeks? without|days without|"
+    r"(?:was|were|been) off it|skipped|skipping|missed|(?:no|not|without) (?:the )?(?:brace|wear|device) yesterday|"
     r"didn'?t (?:get|have) (?:it|her|him) (?:in|into|on)|left (?:it|the \w+) (?:off|at home)|miss(?:ing)? (?:a|one|two)|(?:days?|week|weekend|time) off|without it|"
     r"out of it|a (?:week|day|weekend|break) (?:off|without)|day off|had a break|"
     r"start(?:ing)? again|"
@@ -266,7 +267,7 @@ PLAN_WORDS = lazy(r"\b(?:steps?|double (?:it|the)|ramp|schedule|plan|hours?)\b")
 
 UNHELPED = lazy(
     r"\b(?:(?:skip|drop|forget|leave|lose|ditch|no|without a|without the) (?:the )?(?:lead|leash)|"
-    r"(?:as (?:often|much) as|whenever|when) (?:he|she|they) (?:wants?|likes?|pleases?|fancies)|freely|by (?:him|her|it)self|on (?:his|her|its) own|alone|unaided|unassisted|without (?:any )?"
+    r"(?:as (?:often|oft?en|much) as|whenever|when) (?:he|she|they) (?:wants?|likes?|pleases?|fancies|feels?)|freely|by (?:him|her|it)self|on (?:his|her|its) own|alone|unaided|unassisted|without (?:any )?"
     r"(?:help|support|me|us)|off (?:the )?(?:lead|leash)|loose|solo|independently)\b"
 )
 
@@ -318,3 +319,8 @@ BROKEN = lazy(
     r"in two)\b"
 )
 """The device is broken."""
+CARRIED = lazy(
+    r"(?<!or )\b(?:can|may|could|shall|should|to|i) (?:\w+ )?carry (?:him|her|the|my|our|them)\b|"
+    r"\bin (?:my|our) arms\b"
+)
+"""The dog is carried."""

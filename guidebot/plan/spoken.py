@@ -25,8 +25,8 @@ _BARE = lazy(
 ALL_DAY_LONG = lazy(
     r"\b(?:all day(?: long)?|(?:the )?(?:w?hole|full|entire) day|full time|(?:from )?morning (?:to|till|until|through to) (?:night|evening|bed\w*)|from morning (?:to|till)|"
     r"(?:dawn|sunrise|sun-?up) (?:to|till|until) (?:dusk|sunset|sundown)|"
-    r"(?:on )?(?:from |at |after )?(?:breakfast|morning|the morning|dawn)[,]? (?:to|till|until|(?:and |then )?off at) "
-    r"(?:bed\w*|night))\b|\bon in the morning(?: and|,) off at (?:night|bed\w*)"
+    r"(?:on )?(?:from |at |after )?(?:breakfast|morning|the morning|dawn)[,]? (?:to|till?|until|(?:and |then )?off at) "
+    r"(?:bed\w*|night|dinner|supper|tea|dusk))\b|\bon in the morning(?: and|,) off at (?:night|bed\w*)"
 )
 ROUND_THE_CLOCK = lazy(
     r"\b(?:24/7|24 hours|round the clock|day and night|non-?stop|twenty[- ]four)\b"

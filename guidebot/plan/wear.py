@@ -229,6 +229,7 @@ def _night(
         long = state.missed > short
         state.level = min(state.level, state.good, restart if long else state.good)
         if worn:  # worn in spite of the veterinarian's "none"
+            state.good = min(state.good, worn)
             state.level = min(state.level, worn + step)
         state.why = (Reason(Held.BREAK if long else Held.MISSED, on),)
         return

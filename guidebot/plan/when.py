@@ -25,6 +25,9 @@ _HINT = lazy(
 )
 """No time is read from a message without any of these."""
 _OUTRIGHT = lazy(r"(?:it's|its|it is|we're|we are|he's|she's|now|today)\b")
+_NOW_IS = lazy(
+    r"(?:today's|todays|today is|now it's|now is|it's now|we're (?:now )?(?:on|at|in)|here we are at) *$"
+)
 _MONTH_DAYS = 30.4375  # 365.25 / 12: mean Julian month, used only where no date is known
 
 
@@ -79,7 +82,11 @@ def read_when(text: str, on: date | None = None) -> When | None:
             if when is not None:
                 hits.append(when)
         # "month one this, month two that" is a list, not a time; "it's week nine" is said outright.
-        outright = [when for when in hits if _OUTRIGHT.match(plain(when.quote))]
+        outright = [
+            when
+            for when in hits
+            if _OUTRIGHT.match(plain(when.quote)) or _NOW_IS.search(low[: when.span[0]])
+        ]
         chosen = outright or hits
         if chosen and len({when.day for when in chosen}) == 1:
             return chosen[0]

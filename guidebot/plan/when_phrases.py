@@ -258,6 +258,7 @@ _TAKEN = (
 )
 _GOT_IT = (
     rf"(?:(?:got|started|began|had|brought|getting|wearing|worn) (?:\w+ )?{_OBJECT}"
+    r"|(?:was|got) put on (?:him|her)"
     rf"|{_TAKEN}(?: up)?(?: {_OBJECT})?|fitted(?: with)?(?: {_OBJECT})?|we (?:just )?started"
     r"|got (?:\w+ ){0,2}fitted|(?:got|get|getting|just) home (?:from the fitt\w+|with it)"
     rf"|{_THE}(?:brace|device|orthosis|splint|boot|parcel|it) (?:came|arrived)"
@@ -267,7 +268,7 @@ _GOT_IT = (
 _WD2 = _WD.replace("?P<wd>", "?P<wd2>")
 _IS_NOW = (
     r"(?:today is|today's|todays|today it's|today it is|it's|its|it is|now(?: it's| it is| is)?|"
-    r"that makes today|this is|and) (?:now |already |just |only )*"
+    r"that makes today|this is|and) (?:now |already |just |only |the |next |following )*"
 )
 _BEHIND = (
     r"(?:done|gone(?: by)?|on(?! (?:the|a|his|her|lead|leash|grass|flat|soft)\b)|now|along|behind (?:us|him|her|me)|under (?:our|his|her|my|the) "
@@ -285,7 +286,7 @@ _SPECS = (
     # picked it up on Monday, today's Tuesday; it came on the 3rd, today is the 9th
     (
         rf"\b(?:{_GOT_IT}|fitt(?:ing|ed)|collected|start(?:ed|ing)?|came|arrived)"
-        rf"(?: [\w']+){{0,6}}?,? (?:on |last |from |since |was |this )*(?:the )?{_WD}"
+        rf"(?: [\w']+){{0,6}}?,? (?:on |last |from |since |was |this )*(?:the |a )?{_WD}"
         rf"[^.?!]{{0,30}}?[.,;(]? ?(?:and |so |but )*{_IS_NOW}{_WD2}",
         _between,
     ),

@@ -218,3 +218,14 @@ def test_reasons_name_the_day(protocol: Protocol) -> None:
     assert [(r.held, r.on) for r in plan.reasons] == [(Held.REDNESS, on(5))]
     assert plan.flagged
     assert "24 November 2026" in plan.why()[0]
+
+
+def test_what_was_worn_against_an_order_is_the_last_good_day(protocol: Protocol) -> None:
+    diary = (
+        DiaryEntry(on=on(15), worn_hours=0.25),
+        DiaryEntry(on=on(16), gait=Gait.WORSE),
+    )
+    free = Case("", "", fitted=F, diary=diary)
+    none = Restriction(activity="wear", starts=on(1), ends=on(15))
+    held = replace(free, restrictions=(none,))
+    assert allowed_on(protocol, held, on(17)).allowed <= allowed_on(protocol, free, on(17)).allowed
