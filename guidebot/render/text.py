@@ -8,6 +8,7 @@ from collections.abc import Iterator
 
 from guidebot.domain.answer import Answer, Outcome, Verdict
 from guidebot.domain.sign import Alert, Tier
+from guidebot.reply.phrases import ALERT_FIRST
 from guidebot.safety.signs import BY_KEY
 
 WIDTH = 78
@@ -30,7 +31,7 @@ def say_word(say: str) -> str:
 def said_once(verdict: Verdict) -> str:
     """The verdict's word and its text; not both where the first sentence says the word itself."""
     word = say_word(verdict.say.value)
-    first = verdict.text.split(". ", 1)[0].lower()
+    first = verdict.text.removeprefix(f"{ALERT_FIRST} ").split(". ", 1)[0].lower()
     said = re.search(rf"\b{re.escape(word.lower())}\b", first)
     return verdict.text if said else f"{word}. {verdict.text}"
 

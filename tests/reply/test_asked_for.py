@@ -7,6 +7,7 @@ from datetime import date
 import pytest
 
 from guidebot.domain.answer import Outcome
+from guidebot.render.text import render
 from guidebot.reply.dialogue import Dialogue
 from guidebot.reply.pipeline import Assistant
 
@@ -148,3 +149,11 @@ def test_an_urgent_alert_is_not_followed_by_what_is_normal_at_first(assistant: A
     assert answer.alert.tier.key == "vet-today"
     assert "common" not in answer.lead
     assert answer.outcome is not Outcome.ANSWERED or not (answer.need or "").startswith("adapt.")
+
+
+def test_a_verdict_beside_an_alert_says_its_word_once(assistant: Assistant) -> None:
+    answer = assistant.answer("theres a wet hole in her heel, can we do stairs", on=ON, day=4)
+    assert answer.alert is not None
+    shown = " ".join(render(answer).split())
+    assert "Verdict: First do what the alert says" in shown
+    assert "Verdict: Not yet." not in shown
