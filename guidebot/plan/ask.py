@@ -104,10 +104,9 @@ class AskReader:
             found = self._sentence(sentence, before, needs, timed=when is not None)
             if found is not None:
                 trouble = _trouble(whole)
-                again = trouble is Trouble.MISSED and spoken.AGAIN.search(whole)
                 return replace(
                     found,
-                    amount=None if again and found.amount != spoken.ALL_DAY else found.amount,
+                    amount=_more(found.amount, trouble, whole),
                     trouble=trouble,
                     tomorrow=_tomorrow(whole),
                     at_once=spoken.AT_ONCE.search(sentence) is not None,
@@ -191,14 +190,12 @@ class AskReader:
         amount = spoken.wear_amount(whole) if step is None else None
         if amount is None and step is None and spoken.SKIP.search(whole):
             step = Fraction(24)
-        missed = found.trouble is Trouble.MISSED and amount != spoken.ALL_DAY
-        if missed and spoken.AGAIN.search(whole):
-            amount = None
+        amount = _more(amount, found.trouble, whole)
         at_once = spoken.AT_ONCE.search(whole) is not None
         return replace(found, kind=Kind.WEAR, amount=amount, step=step, at_once=at_once)
 
     def _variant(self, key: str, whole: str) -> str:
-        """The activity as it is really meant: alone, or with the device off."""
+        """The activity as it is really meant, by `VARIANTS`."""
         for pattern, variants in VARIANTS:
             other = variants.get(key)
             if other in self._needs and pattern.search(whole):
@@ -331,7 +328,8 @@ VARIANTS: tuple[tuple[re.Pattern[str], dict[str, str]], ...] = (
     (cues.NIGHT, {"alone": "sleep", "nap": "sleep"}),
     (cues.FAR, {"jog": "long-run", "run": "long-run"}),
 )
-"""Activities that are others when the dog does them by itself, with the device off, or far."""
+"""Activities that are others by what is said beside them: alone, with the device off, wet or broken,
+carried, as prescribed, by night, or far."""
 NAMED, READ, NEED_SHARE = 2.0, 1.0, 0.5
 """What a word of the table, and what the rules read, count beside the sum of two z-scores of the
 authored questions; and the share of the need's own sum. Set on held-out authors."""
@@ -342,6 +340,12 @@ _CALL = 2
 
 _OUTRIGHT = 12
 """Most words of a sentence that asks leave outright."""
+
+
+def _more(amount: Fraction | None, trouble: Trouble | None, whole: str) -> Fraction | None:
+    """The amount asked for; None where, after missed days, it is what was worn before."""
+    again = trouble is Trouble.MISSED and amount != spoken.ALL_DAY and spoken.AGAIN.search(whole)
+    return None if again else amount
 
 
 def _untimed(text: str, when: When | None) -> str:

@@ -64,19 +64,21 @@ def read(name: str) -> Iterator[tuple[str, str, str]]:
         yield hand, label, text
 
 
-def hits(text: str) -> list[Hit]:
-    """The rules that fire in a message given as raw text."""
+def _look(text: str) -> tuple[Found, Sequence[int], list[Hit]]:
     tables = compiled.current()
     found = find(split(clean(text).text), tables.lexicon)
-    return run(tables.rules, found, live(found, scopes(found)))
+    meant = scopes(found)
+    return found, meant, run(tables.rules, found, live(found, meant))
+
+
+def hits(text: str) -> list[Hit]:
+    """The rules that fire in a message given as raw text."""
+    return _look(text)[2]
 
 
 def prepare(text: str) -> tuple[list[str], list[str]]:
     """What the scorer sees of a message given as raw text."""
-    tables = compiled.current()
-    found = find(split(clean(text).text), tables.lexicon)
-    meant = scopes(found)
-    return features(found, meant, run(tables.rules, found, live(found, meant)))
+    return features(*_look(text))
 
 
 @dataclass(frozen=True, slots=True)

@@ -202,9 +202,7 @@ class SearchEngine:
         decision = decide(values)
         known = self._said.need(query.stems) if before is None else None
         if known is not None and known in dict(scores.ranked[:NEAR]):
-            first = (known, scores.ranked[0][1])
-            rest = tuple(pair for pair in scores.ranked if pair[0] != known)
-            scores, decision = replace(scores, ranked=(first, *rest)), Decision(SAID, SAID)
+            scores, decision = scores.led_by(known), Decision(SAID, SAID)
         follows = False
         if before is not None and query.tokens:
             scores, decision, follows = self._follow(query, scores, decision, before, need)
@@ -216,9 +214,7 @@ class SearchEngine:
 
     def led_by(self, found: Found, need: str, situation: Situation) -> Found:
         """What was found, but with `need` first: something beside the words names it."""
-        top = found.scores.ranked[0][1]
-        rest = [pair for pair in found.scores.ranked if pair[0] != need]
-        scores = replace(found.scores, ranked=((need, top), *rest))
+        scores = found.scores.led_by(need)
         hits = self.passages.choose(scores.ranked[:8], found.query, situation)
         return replace(found, scores=scores, hits=tuple(hits))
 

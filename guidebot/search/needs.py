@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from guidebot.linear.fit import FitSettings, fit, tokenise
 from guidebot.linear.weights import Weights
@@ -35,6 +35,11 @@ class NeedScores:
     ranked: tuple[tuple[str, float], ...]
     linear: Mapping[str, float]
     pooled: Mapping[str, float]
+
+    def led_by(self, need: str) -> NeedScores:
+        """The same with `need` first, at the score of the one that was."""
+        rest = (pair for pair in self.ranked if pair[0] != need)
+        return replace(self, ranked=((need, self.ranked[0][1]), *rest))
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,16 +18,11 @@ from guidebot.render.text import alert_lines, lines
 from guidebot.text import clean, one_line
 from guidebot.tui.forms import case_from, diary_fields, dog_fields, entry_from
 from guidebot.tui.prose import wrapped
-from guidebot.tui.session import Session, Starter, Turn, answer_next
+from guidebot.tui.session import NOT_NOW, Session, Starter, Turn, answer_next
 from guidebot.tui.steps import alert_of, alerts_in, passage_for
 from guidebot.tui.walks import FitWalk, FormWalk, StepWalk, Walk
 
 WIDTH = 78
-
-NOT_NOW = (
-    "The steps for putting it on come back when the veterinarian has seen your dog. "
-    "Was it not about your dog today? Then :new begins a new talk."
-)
 
 HELP = """\
 Write a question and press Enter. Commands:
@@ -166,7 +161,9 @@ class Plain:
             yield from self._judged(rest)
             return
         if rest == "on" and self.session.bars_wear:
-            yield from self._filled([self.session.told, NOT_NOW])
+            yield from self._filled(
+                [self.session.told, NOT_NOW.format(how=":new begins a new talk")]
+            )
             return
         self.walk = StepWalk(guide, "putting_on" if rest == "on" else "taking_off", case)
         yield from self._filled(self.walk.ask())

@@ -19,6 +19,11 @@ from guidebot.domain.sign import Alert, Tier
 from guidebot.errors import ExitCode
 from guidebot.tui.desk import Desk
 
+NOT_NOW = (
+    "The steps for putting it on come back when the veterinarian has seen your dog. "
+    "Was it not about your dog today? Then {how}."
+)
+"""Said in place of the steps while `Session.bars_wear`; `how` is how a new talk is begun here."""
 KEPT_TURNS = 50
 """Turns a sitting remembers for looking back."""
 

@@ -13,6 +13,7 @@ from textual.widgets import Digits, OptionList
 from guidebot.domain.guide import HandsOnStep
 from guidebot.tui.prose import plain_block, spaced
 from guidebot.tui.screens.area import Area, state_line
+from guidebot.tui.session import NOT_NOW
 from guidebot.tui.steps import FitCheck, only_if, steps_for
 from guidebot.tui.widgets.answer import Rows
 from guidebot.tui.widgets.reading import passage_text
@@ -24,10 +25,7 @@ MENU = [
     ("fit", "Check the fit"),
 ]
 TITLES = dict(MENU)
-NOT_NOW = (
-    "The steps for putting it on come back when the veterinarian has seen your dog. "
-    "Was it not about your dog today? Then begin a new talk: Ctrl+P, new talk."
-)
+NEW_TALK = "begin a new talk: Ctrl+P, new talk"
 
 
 class HandsScreen(Area):
@@ -72,7 +70,14 @@ class HandsScreen(Area):
         if self._fit:
             self._show_fit(self._fit)
         elif self._barred:
-            self._say("", "Not now", plain_block(self.session.told, NOT_NOW), "", [], "m: menu.")
+            self._say(
+                "",
+                "Not now",
+                plain_block(self.session.told, NOT_NOW.format(how=NEW_TALK)),
+                "",
+                [],
+                "m: menu.",
+            )
         elif self._what and self._sleeve is None and any(s.sleeve for s in self._all()):
             rows = [(s.key, s.name) for s in guide.device.sleeves]
             self._say(
