@@ -17,7 +17,8 @@ INFORMAL = dict(
         "tite=tight titer=tighter lite=light rite=right alrite=alright nuff=enough "
         "enuf=enough ruff=rough shud=should cud=could wud=would wot=what wat=what "
         "wen=when wich=which coz=because cuz=because cos=because bcos=because thy=thigh "
-        "kneck=neck walkies=walks wlk=walk vette=vet dawg=dog"
+        "kneck=neck walkies=walks wlk=walk vette=vet dawg=dog hubby=husband wkend=weekend "
+        "allways=always"
     ).split()
 )
 """Spellings of messages and of the ear that lie more than a slip away from the word, or nearer to

@@ -15,6 +15,8 @@ from guidebot.search.repair import repair_word
         ("2day", "today"),
         ("tite", "tight"),
         ("b4", "before"),
+        ("hubby", "husband"),
+        ("wkend", "weekend"),
     ],
 )
 def test_spellings_of_messages(typed: str, meant: str) -> None:
